@@ -895,7 +895,7 @@
         <translation>sie nehmen %1 dessen auf, was sie brauchen (%2 bis %3); %4 je Woche würden reichen, bis zu %5 sind verträglich</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week's food</source>
+        <source>Add %1 of shredded paper to each week&apos;s food</source>
         <translation>Zum Futter jeder Woche %1 zerrissenes Papier geben</translation>
     </message>
     <message>
@@ -939,7 +939,7 @@
         <translation>Die unterste Etage nach oben heben</translation>
     </message>
     <message>
-        <source>The bottom tray's turn comes soon</source>
+        <source>The bottom tray&apos;s turn comes soon</source>
         <translation>Die unterste Etage ist bald an der Reihe</translation>
     </message>
     <message>
@@ -1221,7 +1221,7 @@
         <translation>Zu 80 % sicher ist die oberste Etage gefüllt ({filled} Humus, Futter zu Humus höchstens 0,60), und eine Etage ist frei. Zurückgenommen nach 7 Tagen mit höchstens 60 %, denn frisches Futter ist bis dahin gefressen, oder durch eine Prüfung.</translation>
     </message>
     <message>
-        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>Das übliche Futter einer Woche passt nicht unter den Rand abzüglich {rim}, jetzt oder innerhalb von 7 Tagen. Zurückgenommen, wenn ein Viertel mehr hineinpasst.</translation>
     </message>
     <message>
@@ -1449,7 +1449,7 @@
         <translation>Futter zu Humus %1, reif mit %2, gefragt sind 80 %</translation>
     </message>
     <message>
-        <source>half of the worms' weight a day is the most, and they are about %1</source>
+        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
         <translation>das halbe Gewicht der Würmer am Tag ist das Höchste, und sie wiegen etwa %1</translation>
     </message>
     <message>
@@ -1465,19 +1465,19 @@
         <translation>%1; die unterste Etage %2; an der Reihe: %3 lang; etwa %4 Würmer sind darin: in die oberste Etage setzen und als eingesetzt aufschreiben</translation>
     </message>
     <message>
-        <source>The only tray's turn has come, it is not ready yet</source>
+        <source>The only tray&apos;s turn has come, it is not ready yet</source>
         <translation>Die einzige Etage ist an der Reihe, aber noch nicht reif</translation>
     </message>
     <message>
-        <source>The bottom tray's turn has come, it is not ready yet</source>
+        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
         <translation>Die unterste Etage ist an der Reihe, aber noch nicht reif</translation>
     </message>
     <message>
-        <source>The only tray's turn has come: look for bits in it</source>
+        <source>The only tray&apos;s turn has come: look for bits in it</source>
         <translation>Die einzige Etage ist an der Reihe: nach Resten darin sehen</translation>
     </message>
     <message>
-        <source>The bottom tray's turn has come: look for bits in it</source>
+        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
         <translation>Die unterste Etage ist an der Reihe: nach Resten darin sehen</translation>
     </message>
     <message>
@@ -1522,11 +1522,11 @@
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1 % gelesen; %2</translation>
+        <translation>sie krümelte beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
     </message>
     <message>
         <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1 % gelesen; %2</translation>
+        <translation>sie troff beim Drücken, und die Feuchte wurde mit %1&#xa0;% gelesen; %2</translation>
     </message>
     <message>
         <source>Squeeze another handful of the bed: two readings deny each other</source>
@@ -1558,7 +1558,7 @@
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat.</source>
-        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85 % oder weniger, und nicht aus Mangel an Futter oder in Kälte oder Hitze.</translation>
+        <translation>Seit 30 Tagen reif und an der Reihe; oder die oberste Etage ist bis auf {rim} am Rand; oder der Bestand fällt in 60 Tagen ohne Ernte auf 85&#xa0;% oder weniger, und nicht aus Mangel an Futter oder in Kälte oder Hitze.</translation>
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
@@ -1569,7 +1569,7 @@
         <translation>niemand ist da: %1</translation>
     </message>
     <message>
-        <source>A tray was added while the chance that the one beneath is filled was below 50 % and a week's food still fitted into it, or lifted while the chance that it is ready was below 30 %.</source>
+        <source>A tray was added while the chance that the one beneath is filled was below 50 % and a week&apos;s food still fitted into it, or lifted while the chance that it is ready was below 30 %.</source>
         <translation>Eine Etage kam hinzu, als die Chance, dass die darunter gefüllt ist, unter 50 % lag und das Futter einer Woche noch hineinpasste, oder wurde gehoben, als die Chance, dass sie reif ist, unter 30 % lag.</translation>
     </message>
     <message>
@@ -1770,11 +1770,11 @@
     </message>
     <message>
         <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne. More than the usual amount is named where that is below 0.7 of what keeps the worms and they assimilate less than 90 % of what they need, until they get all of it.</source>
-        <translation>Der übliche Abstand seit der letzten Fütterung endet innerhalb von 2 Tagen, und mindestens {least} sind verträglich. Mehr als die übliche Menge wird genannt, wo diese unter 0,7 dessen liegt, was die Würmer erhält, und sie weniger als 90 % ihres Bedarfs aufnehmen, bis sie ihn ganz bekommen.</translation>
+        <translation>Der übliche Abstand seit der letzten Fütterung endet innerhalb von 2 Tagen, und mindestens {least} sind verträglich. Mehr als die übliche Menge wird genannt, wo diese unter 0,7 dessen liegt, was die Würmer erhält, und sie weniger als 90&#xa0;% ihres Bedarfs aufnehmen, bis sie ihn ganz bekommen.</translation>
     </message>
     <message>
         <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. Also where what was given within 7 days is more than a quarter above the most. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
-        <translation>Die Luft in einer Etage liegt unter 0,7 der vollen, oder fällt binnen 14 Tagen mindestens so wahrscheinlich wie nicht darunter. Zurückgenommen über 0,8 und unter 30 %. Auch wo die Gaben von 7 Tagen um mehr als ein Viertel über dem Höchsten liegen. Als Hinweis: Futter ist fällig und nicht einmal {least} wird vertragen, oder was in der Etage liegt, reichte so, wie jetzt gefressen wird, für mehr als 45 Tage, bis es 30 sind.</translation>
+        <translation>Die Luft in einer Etage liegt unter 0,7 der vollen, oder fällt binnen 14 Tagen mindestens so wahrscheinlich wie nicht darunter. Zurückgenommen über 0,8 und unter 30&#xa0;%. Auch wo die Gaben von 7 Tagen um mehr als ein Viertel über dem Höchsten liegen. Als Hinweis: Futter ist fällig und nicht einmal {least} wird vertragen, oder was in der Etage liegt, reichte so, wie jetzt gefressen wird, für mehr als 45 Tage, bis es 30 sind.</translation>
     </message>
     <message>
         <source>the worms assimilate %1 of what they need; %2 a week keep as many as there are</source>
@@ -1789,7 +1789,7 @@
         <translation>Diese Woche kein Futter mehr; nach ein paar Tagen nachsehen und herausnehmen, was riecht oder warm ist</translation>
     </message>
     <message>
-        <source>%1 were given within 7 days; half of the worms' weight a day is the most, %2 a week for about %3 of worms</source>
+        <source>%1 were given within 7 days; half of the worms&apos; weight a day is the most, %2 a week for about %3 of worms</source>
         <translation>%1 wurden in 7 Tagen gegeben; das halbe Gewicht der Würmer am Tag ist das Höchste, %2 je Woche bei etwa %3 Würmern</translation>
     </message>
     <message>
@@ -1978,7 +1978,7 @@
         <translation>Fleisch, Fisch, Milchprodukte, fettes Essen, Kot von Haustieren, Glanzpapier und behandeltes Holz bleiben draußen.</translation>
     </message>
     <message>
-        <source>the household's own material</source>
+        <source>the household&apos;s own material</source>
         <translation>das eigene Material des Haushalts</translation>
     </message>
     <message>
@@ -2093,7 +2093,7 @@
         <translation>Der Stapel ist nicht im Rückstand: er verarbeitet %1, mindestens 70 % seiner besten Woche des letzten Jahres.</translation>
     </message>
     <message>
-        <source>take the bottom tray's castings</source>
+        <source>take the bottom tray&apos;s castings</source>
         <translation>den Humus der untersten Etage nehmen</translation>
     </message>
     <message>
@@ -2212,7 +2212,7 @@
         <translation>%1 je Woche</translation>
     </message>
     <message>
-        <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
+        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
         <translation>In die erste Etage des neuen Stapels %1 Einstreu legen, %2 Würmer einsetzen und ihm %3 geben.</translation>
     </message>
     <message>
@@ -2260,7 +2260,7 @@
         <translation>Das ist mehr, als er verträgt: mit %1 fällt die Luft im Bett innerhalb von 14 Tagen unter 0,7; es wird warm und riecht, und unter 0,5 sterben Würmer.</translation>
     </message>
     <message>
-        <source>Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <source>Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
         <translation>Von so viel Wochenfutter passen jetzt nur etwa %1 in die Etage; was keinen Platz findet, bleibt weg.</translation>
     </message>
     <message>
@@ -2471,7 +2471,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
+tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2495,7 +2495,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [FILE]                        öffnet das Fenster mit einer Haushaltsdatei (*.tierloam)
 tierloam --demo                        öffnet eine frische Kopie des Demo-Haushalts
 tierloam FILE --import JOURNAL.csv     fügt alle Zeilen eines Tagebuchs hinzu oder keine
-tierloam FILE --record "ROW"           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
+tierloam FILE --record &quot;ROW&quot;           fügt eine Zeile hinzu, nennt ihre Kennung, sobald sie sicher auf der Platte ist
 tierloam FILE --export JOURNAL.csv     schreibt das ganze Tagebuch
 tierloam FILE --summary [--at DATE]    Schätzungen und Ratschläge als JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2559,11 +2559,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 ist die Haushaltsdatei selbst; nenne eine andere Datei für %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
         <translation>Die Jahreszeiten sind die südlich des Äquators, da dieser Rechner für dort eingerichtet ist. Im Fenster stellt das Menü Haushalt, Jahreszeiten, sie um.</translation>
     </message>
     <message>
-        <source>%1 is not in the journal's own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
+        <source>%1 is not in the journal&apos;s own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
         <translation>%1 ist nicht im eigenen Format des Tagebuchs, das --import liest. Das Fenster liest auch andere Tabellen (Menü Haushalt, Tabelle importieren): es findet Spalten, Trennzeichen und Kodierung heraus und fragt, was es nicht wissen kann.</translation>
     </message>
 </context>
@@ -3244,7 +3244,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>ein Wort wie smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row's own date</source>
+        <source>a day not before the row&apos;s own date</source>
         <translation>ein Tag nicht vor dem Datum der Zeile</translation>
     </message>
     <message>
@@ -4242,8 +4242,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
 <context>
     <name>Formats</name>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>%1&#xa0;%2</source>
+        <translation>%1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -4278,8 +4278,8 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4720,7 +4720,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was es nicht weiß: Fäulnis ohne Luft in einer Ecke, Milben, Vögel, ein offen gelassener Deckel. Schreibe solches als Ereignis auf.</translation>
     </message>
     <message>
-        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
         <translation>Die Gewohnheiten eines Haushalts ändern sich; Parameter kehren mit einer Zeitkonstante von {drift-days} zu ihren Bereichen zurück, damit alte Jahre nicht die neuen bestimmen.</translation>
     </message>
     <message>
@@ -4872,7 +4872,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Die nächste Etage kommt darauf, wenn die jetzige mindestens {castings-before-tray} Humus enthält und ihr Futter größtenteils verarbeitet ist. Nicht früher: Würmer folgen dem Futter, und ein dünn über zwei Etagen verteilter Bestand macht keine fertig.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
+        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
         <translation>Sieh in die oberste Etage: liegt unter dem Futter eine Fingerbreite Humus?</translation>
     </message>
     <message>
@@ -5100,7 +5100,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Nahe {frost-death} sterben Würmer. Hole den Stapel herein, oder packe Seiten und Deckel ein und stelle ihn vom Boden hoch; füttere wenig, denn was nicht gefressen wird, fault, wenn es wärmer wird.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
         <translation>In einem kalten Raum dauert alles länger; die Daten des Programms wissen das, wenn du ab und zu die Temperatur des Betts aufschreibst.</translation>
     </message>
     <message>
@@ -5260,7 +5260,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Liegen abgelesene Werte immer auf derselben Seite daneben, den Aufbau berichtigen; ein Wert allein verschiebt die Schätzung nur für einige Wochen.</translation>
     </message>
     <message>
-        <source>Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
         <translation>Einen neuen Ort in den Aufbau des Stapels schreiben, mit der Temperatur, die ein Thermometer dort im Bett zeigt.</translation>
     </message>
     <message>
@@ -6398,7 +6398,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es kann Keime und Wurmeier tragen, die Menschen krank machen, und eine Wurmkiste wird nicht heiß genug, um sie zu töten.</translation>
     </message>
     <message>
-        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
         <translation>Was gegen die Würmer des Tiers gegeben wurde, tötet auch diese; lass Mist ablagern und frage, wann die Tiere zuletzt behandelt wurden.</translation>
     </message>
     <message>
@@ -6882,7 +6882,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Weichwerden von Papier, Pappe und Langsamerem, Faktor</translation>
     </message>
     <message>
-        <source>worms' help in softening</source>
+        <source>worms&apos; help in softening</source>
         <translation>Hilfe der Würmer beim Weichwerden</translation>
     </message>
     <message>
@@ -6934,7 +6934,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>gekaufte Würmer, wahre zu eingetragener Masse</translation>
     </message>
     <message>
-        <source>household's scale, true mass to mass read</source>
+        <source>household&apos;s scale, true mass to mass read</source>
         <translation>Waage des Haushalts, wahre zu abgelesener Masse</translation>
     </message>
     <message>
@@ -7080,7 +7080,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week's food.</source>
+        <source>Here stands a bar for each week&apos;s food.</source>
         <translation>Hier steht ein Balken je Futterwoche.</translation>
     </message>
     <message>
@@ -8033,7 +8033,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Das Höchste, was heute vertragen wird: %1 wurden in diesen 7 Tagen gegeben, und %2 ist das Höchste in je sieben.</translation>
     </message>
     <message>
-        <source>The most that is borne this week: half of the worms' weight a day, and they are about %1.</source>
+        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
         <translation>Das Höchste, was diese Woche vertragen wird: das halbe Gewicht der Würmer am Tag, und sie wiegen etwa %1.</translation>
     </message>
     <message>
@@ -8141,7 +8141,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Hier steht ein Balken je Ablassen.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms' mass.</source>
+        <source>Here grows a line of the worms&apos; mass.</source>
         <translation>Hier wächst die Linie der Wurmmasse.</translation>
     </message>
 </context>
@@ -8281,7 +8281,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2 %.</source>
+        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
         <translation>Futter zu Humus %1, reif mit %2 %.</translation>
     </message>
     <message>
@@ -8487,7 +8487,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray's number</comment>
+        <comment>a day, how long ago, the tray&apos;s number</comment>
         <translation>%1, %2 her; Etage %3</translation>
     </message>
     <message>
@@ -8675,7 +8675,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>eine Regel dieses Programms</translation>
     </message>
     <message>
-        <source>this program's estimate</source>
+        <source>this program&apos;s estimate</source>
         <translation>die Schätzung dieses Programms</translation>
     </message>
     <message>
@@ -8895,7 +8895,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>nach der Schlupfzeit von Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal's abstract</source>
+        <source>a journal&apos;s abstract</source>
         <translation>Zusammenfassung in einer Zeitschrift</translation>
     </message>
     <message>
@@ -8935,7 +8935,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>NIOSH-Hebegleichung</translation>
     </message>
     <message>
-        <source>the tray's weight</source>
+        <source>the tray&apos;s weight</source>
         <translation>das Gewicht der Etage</translation>
     </message>
     <message>
@@ -9474,7 +9474,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Luft in der schlechtesten Etage %1, wobei eins alles ist, was Würmer wollen</translation>
     </message>
     <message>
-        <source>fed %1 of the worms' own mass a day, in two weeks</source>
+        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
         <translation>am Tag %1 der Masse der Würmer gefüttert, in zwei Wochen</translation>
     </message>
     <message>
@@ -9890,11 +9890,11 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>lebende Würmer, %1; Kreuze: gewogen</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
+        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>des Betts, %1; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
+        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
         <translation>der gefütterten Etage, % Wasser; Striche: Tiefst- bis Höchstwert eines Tages nach Logger</translation>
     </message>
     <message>
@@ -10246,10 +10246,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Vom %1 bis %2 gibt es nichts zu zeigen.</translation>
     </message>
     <message>
-        <source>Forecast for %1: %2.</source>
-        <translation>Voraussicht für den %1: %2.</translation>
-    </message>
-<message>
         <source>Forecast for %1, fed as usual, no tray lifted: %2.</source>
         <translation>Vorhersage für %1, gefüttert wie üblich, keine Etage gehoben: %2.</translation>
     </message>
@@ -11297,7 +11293,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>mehr als üblich: Einstreu, die bleibt, oder Wasser ist darin</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
         <translation>Deine Reichweite beim Heben, von den Knöcheln nach vorn bis zu den Händen (kann leer bleiben: dann gilt die Größe der Etage):</translation>
     </message>
     <message>
@@ -13371,7 +13367,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Was würde es erhöhen?</translation>
     </message>
     <message>
-        <source>The garden's wish</source>
+        <source>The garden&apos;s wish</source>
         <translation>Der Wunsch des Gartens</translation>
     </message>
     <message>
@@ -13571,7 +13567,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Place of %1 on the shelf</source>
         <translation>Platz von %1 im Regal</translation>
     </message>
-<message>
+    <message>
         <source>No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.</source>
         <translation>Kein Stapel war gewählt, und noch ist nichts aufgeschrieben. %1 hat jetzt den Fokus: für ihn noch einmal drücken, oder mit Links und Rechts zu einem anderen gehen.</translation>
     </message>
@@ -13656,10 +13652,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Schätzung mit 90-%-Bereich</translation>
     </message>
     <message>
-        <source>forecast, with care as usual</source>
-        <translation>Vorhersage, bei üblicher Pflege</translation>
-    </message>
-    <message>
         <source>with the change that is tried</source>
         <translation>mit der durchgespielten Änderung</translation>
     </message>
@@ -13667,7 +13659,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>expected yield and its 90 % range</source>
         <translation>erwarteter Ertrag mit 90-%-Bereich</translation>
     </message>
-<message>
+    <message>
         <source>forecast: fed as usual, no tray lifted</source>
         <translation>Vorhersage: gefüttert wie üblich, keine Etage gehoben</translation>
     </message>
@@ -13989,7 +13981,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Urheberrecht bei den Autoren. Freie Software unter der GNU General Public License, Version 3 oder später; sie kommt ohne jede Gewähr.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) mit Qt Charts (GPL-3), SQLite (gemeinfrei), der C++-Standardbibliothek (GPL-3 mit ihrer Laufzeitausnahme) und auf Papier den DejaVu-Schriften (mit eigener freier Lizenz). Zeichnungen und Symbol sind die des Programms. Nichts wird über ein Netz gesendet.</translation>
     </message>
     <message>
@@ -14072,7 +14064,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Es gibt noch keine. Eine entsteht mit der ersten Änderung jedes Tages.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
         <translation>
             <numerusform>%n Sicherungskopie. Wiederhergestellt kommt sie in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
             <numerusform>%n Sicherungskopien. Eine wiederhergestellte kommt in eine neue Datei; die Datei des Haushalts bleibt, wie sie ist.</numerusform>
@@ -14107,7 +14099,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Anderer &amp;Ordner…</translation>
     </message>
     <message>
-        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household's file.</source>
+        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household&apos;s file.</source>
         <translation>Der für Sicherungskopien gewählte Ordner ist jetzt nicht da: %1. Bitte anschließen oder verbinden, worauf er liegt, und noch einmal nachsehen. Bis dahin entstehen Sicherungskopien neben der Datei des Haushalts.</translation>
     </message>
     <message>
@@ -14115,7 +14107,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Der für Sicherungskopien gewählte Ordner darf nicht gelesen werden: %1. Sicherungskopien darin können nicht gezeigt werden.</translation>
     </message>
     <message>
-        <source>Beside the household's file there are none.</source>
+        <source>Beside the household&apos;s file there are none.</source>
         <translation>Neben der Datei des Haushalts liegen keine.</translation>
     </message>
 </context>
@@ -14233,7 +14225,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>Caution: %1</source>
         <translation>Warnhinweis: %1</translation>
     </message>
-<message>
+    <message>
         <source>Saved %1: %2</source>
         <comment>time of day, what was done and to which stack</comment>
         <translation>Gesichert %1: %2</translation>
@@ -14550,10 +14542,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Name des Haushalts</translation>
     </message>
     <message>
-        <source>Name:</source>
-        <translation>Name:</translation>
-    </message>
-    <message>
         <source>%1 – Tierloam</source>
         <translation>%1 – Tierloam</translation>
     </message>
@@ -14635,7 +14623,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <translation>Kalender (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
         <translation>Ein Bericht für jemanden, der helfen will, liegt in der Zwischenablage: Versionen, Größen, die letzten Zeilen des eigenen Protokolls. Nichts aus deinem Tagebuch ist darin.</translation>
     </message>
     <message>
@@ -14809,7 +14797,7 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
         <translation>Das Formular „%1“ enthält etwas, das nicht eingetragen ist. Es geht verloren, wenn das Formular geschlossen wird.</translation>
     </message>
-<message>
+    <message>
         <source>It is kept in %1. Its name:</source>
         <translation>Er liegt in %1. Sein Name:</translation>
     </message>
@@ -14949,17 +14937,6 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 oder %2</translation>
-    </message>
-</context>
-<context>
-    <name>FoodRoom</name>
-    <message>
-        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
-        <translation>Das sind %1, und in der Etage ist für nichts mehr Platz: sieh nach Menge und Einheit.</translation>
-    </message>
-    <message>
-        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
-        <translation>Das sind %1. Nur etwa %2 haben in der Etage Platz, die insgesamt %3 fasst: sieh nach Menge und Einheit.</translation>
     </message>
 </context>
 </TS>

@@ -413,11 +413,11 @@
     </message>
     <message>
         <source>&amp;Metric: kg, L, °C</source>
-        <translation>&amp;Métriques : kg, L, °C</translation>
+        <translation>&amp;Métriques&#xa0;: kg, L, °C</translation>
     </message>
     <message>
         <source>&amp;US: lb, gal, °F</source>
-        <translation>&amp;États-Unis : lb, gal, °F</translation>
+        <translation>&amp;États-Unis&#xa0;: lb, gal, °F</translation>
     </message>
     <message>
         <source>Language &amp;as the system</source>
@@ -577,7 +577,7 @@
     </message>
     <message>
         <source>What would raise it?</source>
-        <translation>Qu’est-ce qui l’augmenterait ?</translation>
+        <translation>Qu’est-ce qui l’augmenterait&#xa0;?</translation>
     </message>
     <message>
         <source>F&amp;lush…</source>
@@ -632,11 +632,11 @@
     </message>
     <message>
         <source>Nothing is lost: the castings keep where they are.</source>
-        <translation>Rien n’est perdu : le lombricompost se garde où il est.</translation>
+        <translation>Rien n’est perdu&#xa0;: le lombricompost se garde où il est.</translation>
     </message>
     <message>
         <source>Nothing yet; have bedding at hand for the emptied tray.</source>
-        <translation>Rien pour l’instant ; ayez de la litière sous la main pour le plateau vidé.</translation>
+        <translation>Rien pour l’instant&#xa0;; ayez de la litière sous la main pour le plateau vidé.</translation>
     </message>
     <message>
         <source>There is no room for food, and the colony goes on shrinking.</source>
@@ -648,7 +648,7 @@
     </message>
     <message>
         <source>The worms are spread thin and every step after it comes later; of a tray lifted early much is food, not castings.</source>
-        <translation>Les vers sont dispersés et chaque étape suivante vient plus tard ; d’un plateau monté trop tôt, une grande part est nourriture, non lombricompost.</translation>
+        <translation>Les vers sont dispersés et chaque étape suivante vient plus tard&#xa0;; d’un plateau monté trop tôt, une grande part est nourriture, non lombricompost.</translation>
     </message>
     <message>
         <source>After two to three weeks the worms live on bedding and reserves.</source>
@@ -656,15 +656,15 @@
     </message>
     <message>
         <source>The bed heats and smells; below half of full air worms die.</source>
-        <translation>Le lit chauffe et sent ; sous la moitié du plein air, des vers meurent.</translation>
+        <translation>Le lit chauffe et sent&#xa0;; sous la moitié du plein air, des vers meurent.</translation>
     </message>
     <message>
         <source>With 80 % the worms assimilate less than they need, little that they can eat lies there, and the bed is warm enough. It is taken back at 60 %.</source>
-        <translation>À 80 %, les vers assimilent moins que leur besoin, il reste peu qu’ils puissent manger, et le lit est assez chaud. Retiré à 60 %.</translation>
+        <translation>À 80&#xa0;%, les vers assimilent moins que leur besoin, il reste peu qu’ils puissent manger, et le lit est assez chaud. Retiré à 60&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop laying and shrink; some die.</source>
-        <translation>Ils cessent de pondre et diminuent ; certains meurent.</translation>
+        <translation>Ils cessent de pondre et diminuent&#xa0;; certains meurent.</translation>
     </message>
     <message>
         <source>Food lies against the lid, and the trays above cannot rest on it.</source>
@@ -680,7 +680,7 @@
     </message>
     <message>
         <source>Worms eat less, below a third they stop and die.</source>
-        <translation>Les vers mangent moins ; sous un tiers, ils s’arrêtent et meurent.</translation>
+        <translation>Les vers mangent moins&#xa0;; sous un tiers, ils s’arrêtent et meurent.</translation>
     </message>
     <message>
         <source>What comes then runs over on the floor.</source>
@@ -688,7 +688,7 @@
     </message>
     <message>
         <source>Twice in a row less was drained than the lower 5 % of what the water balance expects; for 60 days or until a drain fits again.</source>
-        <translation>Deux fois de suite, on a vidangé moins que les 5 % inférieurs de ce qu’attend le bilan d’eau ; pendant 60 jours ou jusqu’à ce qu’une vidange concorde.</translation>
+        <translation>Deux fois de suite, on a vidangé moins que les 5&#xa0;% inférieurs de ce qu’attend le bilan d’eau&#xa0;; pendant 60 jours ou jusqu’à ce qu’une vidange concorde.</translation>
     </message>
     <message>
         <source>Water stands in the trays, or the bed is drier than it looks from above.</source>
@@ -704,7 +704,7 @@
     </message>
     <message>
         <source>The bed is above {hot} now or within 14 days with at least even chances, its own heat and the season included. It is taken back at 30 %.</source>
-        <translation>Le lit dépasse {hot} maintenant ou dans les 14 jours avec au moins une chance sur deux, sa propre chaleur et la saison comprises. Retiré à 30 %.</translation>
+        <translation>Le lit dépasse {hot} maintenant ou dans les 14 jours avec au moins une chance sur deux, sa propre chaleur et la saison comprises. Retiré à 30&#xa0;%.</translation>
     </message>
     <message>
         <source>At {deadly} 2 worms in 100 die a day, at {deadlier} 15.</source>
@@ -712,15 +712,15 @@
     </message>
     <message>
         <source>The bed is below {cold} now or within 14 days with at least even chances. It is taken back at 30 %.</source>
-        <translation>Le lit est sous {cold} maintenant ou dans les 14 jours avec au moins une chance sur deux. Retiré à 30 %.</translation>
+        <translation>Le lit est sous {cold} maintenant ou dans les 14 jours avec au moins une chance sur deux. Retiré à 30&#xa0;%.</translation>
     </message>
     <message>
         <source>They stop eating, food rots; near {frost} they die.</source>
-        <translation>Ils cessent de manger, la nourriture pourrit ; vers {frost} ils meurent.</translation>
+        <translation>Ils cessent de manger, la nourriture pourrit&#xa0;; vers {frost} ils meurent.</translation>
     </message>
     <message>
         <source>After at least 2 days in the light at most 5 % of the worms that were in the tray are left. It is taken back above 8 %.</source>
-        <translation>Après au moins 2 jours à la lumière, il reste au plus 5 % des vers qui étaient dans le plateau. Retiré au-dessus de 8 %.</translation>
+        <translation>Après au moins 2 jours à la lumière, il reste au plus 5&#xa0;% des vers qui étaient dans le plateau. Retiré au-dessus de 8&#xa0;%.</translation>
     </message>
     <message>
         <source>The castings dry out and cocoons in them die.</source>
@@ -736,7 +736,7 @@
     </message>
     <message>
         <source>Nothing was written for more than 21 days, or for three usual gaps between feedings if that is longer; days away are left out.</source>
-        <translation>Rien n’a été noté depuis plus de 21 jours, ou trois intervalles habituels entre apports si c’est plus long ; les jours d’absence ne comptent pas.</translation>
+        <translation>Rien n’a été noté depuis plus de 21 jours, ou trois intervalles habituels entre apports si c’est plus long&#xa0;; les jours d’absence ne comptent pas.</translation>
     </message>
     <message>
         <source>Every date and amount grows less certain by the week.</source>
@@ -748,19 +748,19 @@
     </message>
     <message>
         <source>Stop feeding, spread the food thin and let air in: the bed heats itself</source>
-        <translation>Cesser de nourrir, étaler la nourriture en couche mince et faire entrer l’air : le lit chauffe de lui-même</translation>
+        <translation>Cesser de nourrir, étaler la nourriture en couche mince et faire entrer l’air&#xa0;: le lit chauffe de lui-même</translation>
     </message>
     <message>
         <source>Move the stack to a cooler place before it heats up: shade, floor, cellar</source>
-        <translation>Mettre la pile dans un endroit plus frais avant qu’elle ne chauffe : ombre, sol, cave</translation>
+        <translation>Mettre la pile dans un endroit plus frais avant qu’elle ne chauffe&#xa0;: ombre, sol, cave</translation>
     </message>
     <message>
         <source>Bring the stack in or wrap it, and feed no more until it is warmer. A heater only if it is rated for the place and stands away from water: local electrical code and a licensed electrician first</source>
-        <translation>Rentrer la pile ou l’envelopper, et ne plus nourrir jusqu’à ce qu’il fasse plus doux. Un chauffage, seulement s’il est prévu pour le lieu et loin de l’eau : règles électriques locales et électricien agréé d’abord</translation>
+        <translation>Rentrer la pile ou l’envelopper, et ne plus nourrir jusqu’à ce qu’il fasse plus doux. Un chauffage, seulement s’il est prévu pour le lieu et loin de l’eau&#xa0;: règles électriques locales et électricien agréé d’abord</translation>
     </message>
     <message>
         <source>%1: %2 drained, %3 to %4 expected; %5: %6, %7 to %8 expected</source>
-        <translation>%1 : %2 vidangés, %3 à %4 attendus ; %5 : %6, %7 à %8 attendus</translation>
+        <translation>%1&#xa0;: %2 vidangés, %3 à %4 attendus&#xa0;; %5&#xa0;: %6, %7 à %8 attendus</translation>
     </message>
     <message>
         <source>See whether the spigot or the holes of the trays are blocked, and whether the bed is dry</source>
@@ -768,7 +768,7 @@
     </message>
     <message>
         <source>Water less, or write down what is poured: more runs out than went in</source>
-        <translation>Arroser moins, ou noter ce qui est versé : il en sort plus qu’il n’en est entré</translation>
+        <translation>Arroser moins, ou noter ce qui est versé&#xa0;: il en sort plus qu’il n’en est entré</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -776,11 +776,11 @@
     </message>
     <message>
         <source>Drain the sump: it runs over</source>
-        <translation>Vidanger le bac : il déborde</translation>
+        <translation>Vidanger le bac&#xa0;: il déborde</translation>
     </message>
     <message>
         <source>Flush the sump: it runs over</source>
-        <translation>Rincer le bac : il déborde</translation>
+        <translation>Rincer le bac&#xa0;: il déborde</translation>
     </message>
     <message>
         <source>Drain the sump</source>
@@ -792,35 +792,35 @@
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it; moisture %3 %</source>
-        <translation>à la lumière depuis %1 ; il y reste environ %2 de ses vers ; humidité %3 %</translation>
+        <translation>à la lumière depuis %1&#xa0;; il y reste environ %2 de ses vers&#xa0;; humidité %3&#xa0;%</translation>
     </message>
     <message>
         <source>Take the castings, or put the lid on: the tray dries out</source>
-        <translation>Prélever le lombricompost, ou remettre le couvercle : le plateau se dessèche</translation>
+        <translation>Prélever le lombricompost, ou remettre le couvercle&#xa0;: le plateau se dessèche</translation>
     </message>
     <message>
         <source>Take the castings: the worms have gone down</source>
-        <translation>Prélever le lombricompost : les vers sont descendus</translation>
+        <translation>Prélever le lombricompost&#xa0;: les vers sont descendus</translation>
     </message>
     <message>
         <source>Cover the lifted tray and let it work on: it was lifted early</source>
-        <translation>Couvrir le plateau monté et le laisser travailler : il a été monté tôt</translation>
+        <translation>Couvrir le plateau monté et le laisser travailler&#xa0;: il a été monté tôt</translation>
     </message>
     <message>
         <source>Feed the tray beneath for now: the new one came early</source>
-        <translation>Nourrir pour l’instant le plateau du dessous : le nouveau est venu tôt</translation>
+        <translation>Nourrir pour l’instant le plateau du dessous&#xa0;: le nouveau est venu tôt</translation>
     </message>
     <message>
         <source>right about %1</source>
-        <translation>bon moment : %1</translation>
+        <translation>bon moment&#xa0;: %1</translation>
     </message>
     <message>
         <source>; </source>
-        <translation> ; </translation>
+        <translation>&#xa0;; </translation>
     </message>
     <message>
         <source>Too early for another tray: the worms would be spread thin</source>
-        <translation>Trop tôt pour un autre plateau : les vers seraient dispersés</translation>
+        <translation>Trop tôt pour un autre plateau&#xa0;: les vers seraient dispersés</translation>
     </message>
     <message>
         <source>the top tray holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60, filled %4</source>
@@ -828,15 +828,15 @@
     </message>
     <message>
         <source>The tray is ready but its turn has not come: the colony would lose room</source>
-        <translation>Le plateau est prêt mais son tour n’est pas venu : la colonie perdrait de la place</translation>
+        <translation>Le plateau est prêt mais son tour n’est pas venu&#xa0;: la colonie perdrait de la place</translation>
     </message>
     <message>
         <source>feed-to-cast %1, ready %2; the top tray filled %3</source>
-        <translation>aliment/compost %1, prêt %2 ; plateau du haut rempli %3</translation>
+        <translation>aliment/compost %1, prêt %2&#xa0;; plateau du haut rempli %3</translation>
     </message>
     <message>
         <source>Too early to lift: much of it is not castings yet</source>
-        <translation>Trop tôt pour le monter : une grande part n’est pas encore lombricompost</translation>
+        <translation>Trop tôt pour le monter&#xa0;: une grande part n’est pas encore lombricompost</translation>
     </message>
     <message>
         <source>feed-to-cast %1 of at most 0.10, ready %2</source>
@@ -844,35 +844,35 @@
     </message>
     <message>
         <source>Too early to take: much of it is not castings yet</source>
-        <translation>Trop tôt pour prélever : une grande part n’est pas encore lombricompost</translation>
+        <translation>Trop tôt pour prélever&#xa0;: une grande part n’est pas encore lombricompost</translation>
     </message>
     <message>
         <source>Too early to take: many worms would go with the castings</source>
-        <translation>Trop tôt pour prélever : beaucoup de vers partiraient avec le lombricompost</translation>
+        <translation>Trop tôt pour prélever&#xa0;: beaucoup de vers partiraient avec le lombricompost</translation>
     </message>
     <message>
         <source>in the light for %1; about %2 of its worms are left in it</source>
-        <translation>à la lumière depuis %1 ; il y reste environ %2 de ses vers</translation>
+        <translation>à la lumière depuis %1&#xa0;; il y reste environ %2 de ses vers</translation>
     </message>
     <message>
         <source>last fed %1 ago, usually every %2; in the tray %3 not yet eaten, dry</source>
-        <translation>dernier apport il y a %1, d’habitude tous les %2 ; dans le plateau %3 pas encore mangés, en sec</translation>
+        <translation>dernier apport il y a %1, d’habitude tous les %2&#xa0;; dans le plateau %3 pas encore mangés, en sec</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the castings above are taken</source>
-        <translation>Le plateau du haut est plein : nourrir moins jusqu’à ce que le lombricompost du dessus soit prélevé</translation>
+        <translation>Le plateau du haut est plein&#xa0;: nourrir moins jusqu’à ce que le lombricompost du dessus soit prélevé</translation>
     </message>
     <message>
         <source>The top tray is full: add a tray, or feed less</source>
-        <translation>Le plateau du haut est plein : ajouter un plateau, ou nourrir moins</translation>
+        <translation>Le plateau du haut est plein&#xa0;: ajouter un plateau, ou nourrir moins</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until the bottom tray is lifted</source>
-        <translation>Le plateau du haut est plein : nourrir moins jusqu’à ce que celui du bas soit monté</translation>
+        <translation>Le plateau du haut est plein&#xa0;: nourrir moins jusqu’à ce que celui du bas soit monté</translation>
     </message>
     <message>
         <source>Give no more food until the last is eaten; take out what smells, loosen the bed and mix in dry paper</source>
-        <translation>Ne plus rien donner tant que le dernier apport n’est pas mangé ; ôter ce qui sent, aérer le lit et y mêler du papier sec</translation>
+        <translation>Ne plus rien donner tant que le dernier apport n’est pas mangé&#xa0;; ôter ce qui sent, aérer le lit et y mêler du papier sec</translation>
     </message>
     <message>
         <source>Do not feed this week</source>
@@ -884,7 +884,7 @@
     </message>
     <message>
         <source>air in the bed %1 of full; below 0.7 within 14 days at %2 a week: %3; not yet eaten, dry: %4</source>
-        <translation>air dans le lit %1 du plein ; sous 0,7 dans les 14 jours à %2 par semaine : %3 ; pas encore mangé, en sec : %4</translation>
+        <translation>air dans le lit %1 du plein&#xa0;; sous 0,7 dans les 14 jours à %2 par semaine&#xa0;: %3&#xa0;; pas encore mangé, en sec&#xa0;: %4</translation>
     </message>
     <message>
         <source>Feed %1: the worms live on their reserves</source>
@@ -892,15 +892,15 @@
     </message>
     <message>
         <source>they assimilate %1 of what they need (%2 to %3); %4 a week would do, up to %5 can be borne</source>
-        <translation>ils assimilent %1 de leur besoin (%2 à %3) ; %4 par semaine suffiraient, jusqu’à %5 sont supportés</translation>
+        <translation>ils assimilent %1 de leur besoin (%2 à %3)&#xa0;; %4 par semaine suffiraient, jusqu’à %5 sont supportés</translation>
     </message>
     <message>
-        <source>Add %1 of shredded paper to each week's food</source>
+        <source>Add %1 of shredded paper to each week&apos;s food</source>
         <translation>Ajouter %1 de papier déchiqueté à la nourriture de chaque semaine</translation>
     </message>
     <message>
         <source>C:N of what was given in the last 8 weeks %1, of the bed %2; 25 to 35 is wanted</source>
-        <translation>C:N de ce qui a été donné ces 8 dernières semaines %1, du lit %2 ; 25 à 35 est voulu</translation>
+        <translation>C:N de ce qui a été donné ces 8 dernières semaines %1, du lit %2&#xa0;; 25 à 35 est voulu</translation>
     </message>
     <message>
         <source>feed-to-cast %1, ready %2</source>
@@ -939,7 +939,7 @@
         <translation>Monter le plateau du bas</translation>
     </message>
     <message>
-        <source>The bottom tray's turn comes soon</source>
+        <source>The bottom tray&apos;s turn comes soon</source>
         <translation>Le tour du plateau du bas vient bientôt</translation>
     </message>
     <message>
@@ -1016,7 +1016,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 mS/cm</source>
@@ -1044,7 +1044,7 @@
     </message>
     <message>
         <source>%1: %2; %3</source>
-        <translation>%1 : %2 ; %3</translation>
+        <translation>%1&#xa0;: %2&#xa0;; %3</translation>
     </message>
     <message>
         <source>between %1 and %2</source>
@@ -1063,7 +1063,7 @@
     </message>
     <message>
         <source>usual days without an entry: %1; usually %2 of %3</source>
-        <translation>jours habituels sans entrée : %1 ; d’habitude %2 de %3</translation>
+        <translation>jours habituels sans entrée&#xa0;: %1&#xa0;; d’habitude %2 de %3</translation>
     </message>
     <message>
         <source>Write down what was done since, and look into the top tray</source>
@@ -1071,11 +1071,11 @@
     </message>
     <message>
         <source>nothing written for %1; colony anywhere from %2 to %3</source>
-        <translation>rien de noté depuis %1 ; colonie entre %2 et %3</translation>
+        <translation>rien de noté depuis %1&#xa0;; colonie entre %2 et %3</translation>
     </message>
     <message>
         <source>water %1 of what the tray holds (%2 to %3), moisture %4 %</source>
-        <translation>eau %1 de ce que retient le plateau (%2 à %3), humidité %4 %</translation>
+        <translation>eau %1 de ce que retient le plateau (%2 à %3), humidité %4&#xa0;%</translation>
     </message>
     <message>
         <source>Pour %1 of water over the bed</source>
@@ -1087,11 +1087,11 @@
     </message>
     <message>
         <source>over 100 : 1</source>
-        <translation>plus de 100 : 1</translation>
+        <translation>plus de 100&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -1099,7 +1099,7 @@
     </message>
     <message>
         <source>not before %1</source>
-        <translation>pas avant : %1</translation>
+        <translation>pas avant&#xa0;: %1</translation>
     </message>
     <message>
         <source>not within a year</source>
@@ -1126,7 +1126,7 @@
     </message>
     <message>
         <source>The bottom tray is ready: lift it when you like</source>
-        <translation>Le plateau du bas est prêt : montez-le quand vous voulez</translation>
+        <translation>Le plateau du bas est prêt&#xa0;: montez-le quand vous voulez</translation>
     </message>
     <message>
         <source>Measure how deep the castings lie in the top tray</source>
@@ -1214,35 +1214,35 @@
     </message>
     <message>
         <source>into the tray beneath the new one, which came early: %1</source>
-        <translation>dans le plateau sous le nouveau, venu tôt : %1</translation>
+        <translation>dans le plateau sous le nouveau, venu tôt&#xa0;: %1</translation>
     </message>
     <message>
         <source>The top tray is filled at 80 % ({filled} of castings, feed-to-cast at most 0.60) and a tray is spare. It is taken back after 7 days at 60 % or less, since fresh food is eaten by then, or by a check.</source>
-        <translation>Avec 80 % de probabilité, le plateau du haut est rempli ({filled} de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré après 7 jours à 60 % ou moins, car la nourriture fraîche est mangée d’ici là, ou par un contrôle.</translation>
+        <translation>Avec 80&#xa0;% de probabilité, le plateau du haut est rempli ({filled} de lombricompost, aliment/compost au plus 0,60) et un plateau est libre. Retiré après 7 jours à 60&#xa0;% ou moins, car la nourriture fraîche est mangée d’ici là, ou par un contrôle.</translation>
     </message>
     <message>
-        <source>The usual week's food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
+        <source>The usual week&apos;s food does not fit under the rim less {rim}, now or within 7 days. It is taken back when a quarter more fits.</source>
         <translation>La nourriture d’une semaine habituelle ne tient pas sous le bord moins {rim}, maintenant ou dans les 7 jours. Retiré quand un quart de plus y tient.</translation>
     </message>
     <message>
         <source>The top tray fills up: feed less until the castings above are taken</source>
-        <translation>Le plateau du haut se remplit : nourrir moins jusqu’à ce que le lombricompost au-dessus soit prélevé</translation>
+        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’à ce que le lombricompost au-dessus soit prélevé</translation>
     </message>
     <message>
         <source>The top tray fills up: add a tray, or feed less</source>
-        <translation>Le plateau du haut se remplit : ajouter un plateau, ou nourrir moins</translation>
+        <translation>Le plateau du haut se remplit&#xa0;: ajouter un plateau, ou nourrir moins</translation>
     </message>
     <message>
         <source>The top tray fills up: feed less until the bottom tray is lifted</source>
-        <translation>Le plateau du haut se remplit : nourrir moins jusqu’à ce que celui du bas soit monté</translation>
+        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’à ce que celui du bas soit monté</translation>
     </message>
     <message>
         <source>bed %1 now; below %2: %3</source>
-        <translation>lit à %1 maintenant ; sous %2 : %3</translation>
+        <translation>lit à %1 maintenant&#xa0;; sous %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>A tray is in the light: take its castings first</source>
-        <translation>Un plateau est à la lumière : prélever d’abord son lombricompost</translation>
+        <translation>Un plateau est à la lumière&#xa0;: prélever d’abord son lombricompost</translation>
     </message>
     <message>
         <source>in the light for %1</source>
@@ -1250,15 +1250,15 @@
     </message>
     <message>
         <source>fed today, usually every %1; in the tray %2 not yet eaten, dry</source>
-        <translation>nourri aujourd’hui, d’habitude tous les %1 ; dans le plateau %2 pas encore mangés, en sec</translation>
+        <translation>nourri aujourd’hui, d’habitude tous les %1&#xa0;; dans le plateau %2 pas encore mangés, en sec</translation>
     </message>
     <message>
         <source>The only tray fills up: feed less until its castings are taken</source>
-        <translation>Le seul plateau se remplit : nourrir moins jusqu’au prélèvement de son lombricompost</translation>
+        <translation>Le seul plateau se remplit&#xa0;: nourrir moins jusqu’au prélèvement de son lombricompost</translation>
     </message>
     <message>
         <source>The only tray is full: feed less until its castings are taken</source>
-        <translation>Le seul plateau est plein : nourrir moins jusqu’au prélèvement de son lombricompost</translation>
+        <translation>Le seul plateau est plein&#xa0;: nourrir moins jusqu’au prélèvement de son lombricompost</translation>
     </message>
     <message>
         <source>The only tray can be emptied soon</source>
@@ -1270,19 +1270,19 @@
     </message>
     <message>
         <source>nothing measured of trays or worms for %1; of all looks this tells most of when the bottom tray is ready, for the work</source>
-        <translation>rien de mesuré des plateaux ni des vers depuis %1 ; de tous les contrôles celui-ci en dit le plus, pour le travail, sur le moment où le plateau du bas sera prêt</translation>
+        <translation>rien de mesuré des plateaux ni des vers depuis %1&#xa0;; de tous les contrôles celui-ci en dit le plus, pour le travail, sur le moment où le plateau du bas sera prêt</translation>
     </message>
     <message>
         <source>bed %1 now, %2 by %3; below %4: %5</source>
-        <translation>lit à %1 maintenant, %2 (%3) ; sous %4 : %5</translation>
+        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; sous %4&#xa0;: %5</translation>
     </message>
     <message>
         <source>Water less: much runs through</source>
-        <translation>Arroser moins : beaucoup passe au travers</translation>
+        <translation>Arroser moins&#xa0;: beaucoup passe au travers</translation>
     </message>
     <message>
         <source>%1 a week runs into the sump; %2 a week are poured</source>
-        <translation>%1 par semaine arrivent au bac ; %2 par semaine sont versés</translation>
+        <translation>%1 par semaine arrivent au bac&#xa0;; %2 par semaine sont versés</translation>
     </message>
     <message>
         <source>Feed the usual %1, and no more this week</source>
@@ -1294,23 +1294,23 @@
     </message>
     <message>
         <source>Cover the tray and put the lid on: it was lifted early and dries out</source>
-        <translation>Couvrir le plateau et remettre le couvercle : il a été monté trop tôt et se dessèche</translation>
+        <translation>Couvrir le plateau et remettre le couvercle&#xa0;: il a été monté trop tôt et se dessèche</translation>
     </message>
     <message>
         <source>Cool the stack now, and give no food until it is cooler: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
-        <translation>Refroidir la pile maintenant et ne rien donner avant qu’elle soit plus fraîche : une cave, ou de l’ombre, le couvercle entrouvert et des bouteilles gelées sur la couverture</translation>
+        <translation>Refroidir la pile maintenant et ne rien donner avant qu’elle soit plus fraîche&#xa0;: une cave, ou de l’ombre, le couvercle entrouvert et des bouteilles gelées sur la couverture</translation>
     </message>
     <message>
         <source>Cool the stack: a cellar, or shade, the lid ajar and frozen bottles on the cover</source>
-        <translation>Refroidir la pile : une cave, ou de l’ombre, le couvercle entrouvert et des bouteilles gelées sur la couverture</translation>
+        <translation>Refroidir la pile&#xa0;: une cave, ou de l’ombre, le couvercle entrouvert et des bouteilles gelées sur la couverture</translation>
     </message>
     <message>
         <source>bed %1 now; above %2: %3</source>
-        <translation>lit à %1 maintenant ; au-dessus de %2 : %3</translation>
+        <translation>lit à %1 maintenant&#xa0;; au-dessus de %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>bed %1 now, %2 by %3; above %4: %5</source>
-        <translation>lit à %1 maintenant, %2 (%3) ; au-dessus de %4 : %5</translation>
+        <translation>lit à %1 maintenant, %2 (%3)&#xa0;; au-dessus de %4&#xa0;: %5</translation>
     </message>
     <message>
         <source>Wait with food, and look again in a few days</source>
@@ -1318,7 +1318,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>For three days the water is above 1.1 of what the tray holds at 80 %, or it ran when it was squeezed, or the moisture read says so, within 5 days. It is taken back at 60 %.</source>
@@ -1326,15 +1326,15 @@
     </message>
     <message>
         <source>The tray is lifted too early or too late; food is given to nobody.</source>
-        <translation>Le plateau est monté trop tôt ou trop tard ; la nourriture n’est pour personne.</translation>
+        <translation>Le plateau est monté trop tôt ou trop tard&#xa0;; la nourriture n’est pour personne.</translation>
     </message>
     <message>
         <source>hardly any are left by what is known: colony %1</source>
-        <translation>d’après ce qu’on sait il n’en reste presque plus : colonie %1</translation>
+        <translation>d’après ce qu’on sait il n’en reste presque plus&#xa0;: colonie %1</translation>
     </message>
     <message>
         <source>Put worms in, or write down how many are in it; give no food until then</source>
-        <translation>Mettre des vers, ou noter combien il y en a ; ne pas nourrir d’ici là</translation>
+        <translation>Mettre des vers, ou noter combien il y en a&#xa0;; ne pas nourrir d’ici là</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms, and give no food until then</source>
@@ -1358,11 +1358,11 @@
     </message>
     <message>
         <source>not fed yet; %1</source>
-        <translation>pas encore nourri ; %1</translation>
+        <translation>pas encore nourri&#xa0;; %1</translation>
     </message>
     <message>
         <source>not fed yet; %1 a week keep the worms that are in it</source>
-        <translation>pas encore nourri ; %1 par semaine entretiennent les vers qui y sont</translation>
+        <translation>pas encore nourri&#xa0;; %1 par semaine entretiennent les vers qui y sont</translation>
     </message>
     <message>
         <source>Feed %1, at most %2 this week</source>
@@ -1370,19 +1370,19 @@
     </message>
     <message>
         <source>The only tray is full: no food fits until its castings are taken</source>
-        <translation>Le seul plateau est plein : rien n’entre avant le prélèvement de son lombricompost</translation>
+        <translation>Le seul plateau est plein&#xa0;: rien n’entre avant le prélèvement de son lombricompost</translation>
     </message>
     <message>
         <source>The top tray is full: no food fits until the castings above are taken</source>
-        <translation>Le plateau du haut est plein : rien n’entre avant le prélèvement du lombricompost au-dessus</translation>
+        <translation>Le plateau du haut est plein&#xa0;: rien n’entre avant le prélèvement du lombricompost au-dessus</translation>
     </message>
     <message>
         <source>The top tray is full: add a tray, then feed</source>
-        <translation>Le plateau du haut est plein : ajouter un plateau, puis nourrir</translation>
+        <translation>Le plateau du haut est plein&#xa0;: ajouter un plateau, puis nourrir</translation>
     </message>
     <message>
         <source>The top tray is full: no food fits until the bottom tray is lifted</source>
-        <translation>Le plateau du haut est plein : rien n’entre avant que le plateau du bas soit monté</translation>
+        <translation>Le plateau du haut est plein&#xa0;: rien n’entre avant que le plateau du bas soit monté</translation>
     </message>
     <message>
         <source>hardly any of it is eaten</source>
@@ -1394,31 +1394,31 @@
     </message>
     <message>
         <source>food that lies in the tray, dry: %1; %2</source>
-        <translation>nourriture dans le plateau, sèche : %1 ; %2</translation>
+        <translation>nourriture dans le plateau, sèche&#xa0;: %1&#xa0;; %2</translation>
     </message>
     <message>
         <source>with any more this week the chance of a bed above %1 is above 5 %; bed %2 now; not yet eaten, dry: %3</source>
-        <translation>avec davantage cette semaine, la probabilité d’un lit au-dessus de %1 dépasse 5 % ; lit à %2 maintenant ; pas encore mangé, sec : %3</translation>
+        <translation>avec davantage cette semaine, la probabilité d’un lit au-dessus de %1 dépasse 5 %&#xa0;; lit à %2 maintenant&#xa0;; pas encore mangé, sec&#xa0;: %3</translation>
     </message>
     <message>
         <source>with any more this week the chance of too little air in the bed is above 5 %; air %1 of full now; not yet eaten, dry: %2</source>
-        <translation>avec davantage cette semaine, la probabilité d’un manque d’air dans le lit dépasse 5 % ; air à %1 du plein maintenant ; pas encore mangé, sec : %2</translation>
+        <translation>avec davantage cette semaine, la probabilité d’un manque d’air dans le lit dépasse 5 %&#xa0;; air à %1 du plein maintenant&#xa0;; pas encore mangé, sec&#xa0;: %2</translation>
     </message>
     <message>
         <source>nothing measured of trays or worms for %1; it was told before, and no look tells clearly more of when the bottom tray is ready, for the work</source>
-        <translation>rien de mesuré des plateaux ni des vers depuis %1 ; il a déjà été demandé, et aucun contrôle n’en dit nettement plus, pour le travail, sur le moment où le plateau du bas sera prêt</translation>
+        <translation>rien de mesuré des plateaux ni des vers depuis %1&#xa0;; il a déjà été demandé, et aucun contrôle n’en dit nettement plus, pour le travail, sur le moment où le plateau du bas sera prêt</translation>
     </message>
     <message>
         <source>Squeeze a handful of the bed, and water it if it crumbles: it is probably dry</source>
-        <translation>Presser une poignée du lit, et arroser si elle s’émiette : il est sans doute sec</translation>
+        <translation>Presser une poignée du lit, et arroser si elle s’émiette&#xa0;: il est sans doute sec</translation>
     </message>
     <message>
         <source>The water is below 0.65 of what the tray holds, now or within 7 days, at 50 %, or it crumbled when it was squeezed or the moisture read says so, within 5 days. It is taken back at 30 %. From 20 % on a handful is squeezed first, once in 14 days; above 50 % too, where the range is wider than 0.4.</source>
-        <translation>L’eau est sous 0,65 de ce que tient le plateau, maintenant ou d’ici 7 jours, à 50 %, ou la poignée s’est émiettée ou l’humidité relevée le dit, dans les 5 jours. Retiré à 30 %. Dès 20 % on presse d’abord une poignée, une fois en 14 jours ; au-dessus de 50 % aussi, là où la fourchette dépasse 0,4.</translation>
+        <translation>L’eau est sous 0,65 de ce que tient le plateau, maintenant ou d’ici 7 jours, à 50 %, ou la poignée s’est émiettée ou l’humidité relevée le dit, dans les 5 jours. Retiré à 30 %. Dès 20 % on presse d’abord une poignée, une fois en 14 jours&#xa0;; au-dessus de 50 % aussi, là où la fourchette dépasse 0,4.</translation>
     </message>
     <message>
         <source>it was not in the light; about %1 of worms are in it, %2 of the colony</source>
-        <translation>il n’a pas été à la lumière ; environ %1 de vers y sont, %2 de la colonie</translation>
+        <translation>il n’a pas été à la lumière&#xa0;; environ %1 de vers y sont, %2 de la colonie</translation>
     </message>
     <message>
         <source>Leave the stack in the cool until the bed is surely below %1</source>
@@ -1426,7 +1426,7 @@
     </message>
     <message>
         <source>The top tray is filled ({filled} of castings, feed-to-cast at most 0.60), no tray is spare, and the bottom tray is ready (feed-to-cast at most 0.10, at least {ready}), both at 80 %. The bottom one is taken back at 60 %; the top one after 7 days of it, since fresh food is eaten by then, or by a check. Where a tray between both is ready and the bottom one is not, its castings are taken instead.</source>
-        <translation>Le plateau du haut est rempli ({filled} de lombricompost, aliment/compost d’au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost d’au plus 0,10, au moins {ready}), les deux à 80 %. Celui du bas est retiré à 60 % ; celui du haut après 7 jours ainsi, le temps que la nourriture fraîche soit mangée, ou par un contrôle. Là où un plateau entre les deux est prêt et celui du bas non, c’est son lombricompost que l’on prélève.</translation>
+        <translation>Le plateau du haut est rempli ({filled} de lombricompost, aliment/compost d’au plus 0,60), aucun plateau n’est libre, et celui du bas est prêt (aliment/compost d’au plus 0,10, au moins {ready}), les deux à 80 %. Celui du bas est retiré à 60 %&#xa0;; celui du haut après 7 jours ainsi, le temps que la nourriture fraîche soit mangée, ou par un contrôle. Là où un plateau entre les deux est prêt et celui du bas non, c’est son lombricompost que l’on prélève.</translation>
     </message>
     <message>
         <source>The chance that the bottom tray is ready and its turn has come within 14 days is at least 50 %, and no tray is spare. Where its turn has come already, readiness is what is missing.</source>
@@ -1434,55 +1434,55 @@
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it is likely to be full already; if so, empty it, else the level tells the day</source>
-        <translation>d’après l’estimation il en contient %1 à %2 sur %3 ; il est sans doute déjà plein ; si oui, le vider, sinon le niveau dit le jour</translation>
+        <translation>d’après l’estimation il en contient %1 à %2 sur %3&#xa0;; il est sans doute déjà plein&#xa0;; si oui, le vider, sinon le niveau dit le jour</translation>
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; with one chance in ten it is full by %4; if that is near, empty it, else the level tells the day</source>
-        <translation>d’après l’estimation il en contient %1 à %2 sur %3 ; avec une chance sur dix il est plein d’ici %4 ; s’il l’est presque, le vider, sinon le niveau dit le jour</translation>
+        <translation>d’après l’estimation il en contient %1 à %2 sur %3&#xa0;; avec une chance sur dix il est plein d’ici %4&#xa0;; s’il l’est presque, le vider, sinon le niveau dit le jour</translation>
     </message>
     <message>
         <source>Too early to lift: that it is ready is not sure enough yet</source>
-        <translation>Trop tôt pour monter : qu’il soit prêt n’est pas encore assez sûr</translation>
+        <translation>Trop tôt pour monter&#xa0;: qu’il soit prêt n’est pas encore assez sûr</translation>
     </message>
     <message>
         <source>feed-to-cast %1, ready %2 of the 80 % that are asked for</source>
         <translation>aliment/compost %1, prêt à %2, on demande 80 %</translation>
     </message>
     <message>
-        <source>half of the worms' weight a day is the most, and they are about %1</source>
+        <source>half of the worms&apos; weight a day is the most, and they are about %1</source>
         <translation>la moitié du poids des vers par jour est le maximum, et ils pèsent environ %1</translation>
     </message>
     <message>
         <source>last fed %1 ago; in the tray %2 not yet eaten, dry</source>
-        <translation>dernier apport il y a %1 ; dans le plateau %2 pas encore mangés, en sec</translation>
+        <translation>dernier apport il y a %1&#xa0;; dans le plateau %2 pas encore mangés, en sec</translation>
     </message>
     <message>
         <source>Take the castings of the tray in slot %1 instead: the bottom one is not ready yet</source>
-        <translation>Prélever plutôt le lombricompost du plateau du niveau %1 : celui du bas n’est pas encore prêt</translation>
+        <translation>Prélever plutôt le lombricompost du plateau du niveau&#xa0;%1&#xa0;: celui du bas n’est pas encore prêt</translation>
     </message>
     <message>
         <source>%1; the bottom tray %2; the turn has come for %3; about %4 of worms are in it: put them into the top tray and write them down as put in</source>
-        <translation>%1 ; le plateau du bas %2 ; son tour est venu il y a %3 ; environ %4 de vers s’y trouvent : les mettre dans le plateau du haut et les noter comme mis</translation>
+        <translation>%1&#xa0;; le plateau du bas %2&#xa0;; son tour est venu il y a %3&#xa0;; environ %4 de vers s’y trouvent&#xa0;: les mettre dans le plateau du haut et les noter comme mis</translation>
     </message>
     <message>
-        <source>The only tray's turn has come, it is not ready yet</source>
+        <source>The only tray&apos;s turn has come, it is not ready yet</source>
         <translation>Le tour du seul plateau est venu, il n’est pas encore prêt</translation>
     </message>
     <message>
-        <source>The bottom tray's turn has come, it is not ready yet</source>
+        <source>The bottom tray&apos;s turn has come, it is not ready yet</source>
         <translation>Le tour du plateau du bas est venu, il n’est pas encore prêt</translation>
     </message>
     <message>
-        <source>The only tray's turn has come: look for bits in it</source>
-        <translation>Le tour du seul plateau est venu : y chercher des restes</translation>
+        <source>The only tray&apos;s turn has come: look for bits in it</source>
+        <translation>Le tour du seul plateau est venu&#xa0;: y chercher des restes</translation>
     </message>
     <message>
-        <source>The bottom tray's turn has come: look for bits in it</source>
-        <translation>Le tour du plateau du bas est venu : y chercher des restes</translation>
+        <source>The bottom tray&apos;s turn has come: look for bits in it</source>
+        <translation>Le tour du plateau du bas est venu&#xa0;: y chercher des restes</translation>
     </message>
     <message>
         <source>filled: %1; castings by the estimate %2, %3 wanted; with more than that, the turn has come; with less, go on as before and look again in a week</source>
-        <translation>rempli : %1 ; lombricompost d’après l’estimation %2, %3 voulus ; au-delà, le tour est venu ; en deçà, continuer comme avant et regarder de nouveau dans une semaine</translation>
+        <translation>rempli&#xa0;: %1&#xa0;; lombricompost d’après l’estimation %2, %3 voulus&#xa0;; au-delà, le tour est venu&#xa0;; en deçà, continuer comme avant et regarder de nouveau dans une semaine</translation>
     </message>
     <message>
         <source>%1 (%2 at the earliest, perhaps not within a year)</source>
@@ -1494,47 +1494,47 @@
     </message>
     <message>
         <source>they assimilate %1 of what they need (%2 to %3); more than %4 a week would be wanted, and only %5 can be borne</source>
-        <translation>ils assimilent %1 de ce qu’il leur faut (%2 à %3) ; il faudrait plus de %4 par semaine, et seuls %5 sont supportés</translation>
+        <translation>ils assimilent %1 de ce qu’il leur faut (%2 à %3)&#xa0;; il faudrait plus de %4 par semaine, et seuls %5 sont supportés</translation>
     </message>
     <message>
         <source>A look is likely to settle whether the bottom tray is ready or the top tray filled, or it narrows the ready date by 14 days after a month without any; no look in the last 7 days. Or hardly any worms are left: less than {few}, after cold or heat less than a tenth of what there was within 60 days, or half of what there was within 120 (taken back at 0.6).</source>
-        <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle ; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers : moins de {few}, après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours, ou la moitié de ce qu’il y avait en 120 (retiré à 0,6).</translation>
+        <translation>Un contrôle dira sans doute si le plateau du bas est prêt ou celui du haut rempli, ou il resserre la date de 14 jours après un mois sans contrôle&#xa0;; aucun dans les 7 derniers jours. Ou il ne reste presque plus de vers&#xa0;: moins de {few}, après le froid ou la chaleur moins d’un dixième de ce qu’il y avait en 60 jours, ou la moitié de ce qu’il y avait en 120 (retiré à 0,6).</translation>
     </message>
     <message>
         <source>colony %1; on %2 it was %3</source>
-        <translation>colonie %1 ; le %2 elle était de %3</translation>
+        <translation>colonie %1&#xa0;; le %2 elle était de %3</translation>
     </message>
     <message>
         <source>See whether there are few, some or many worms: the colony dwindles</source>
-        <translation>Regarder s’il y a peu, quelques ou beaucoup de vers : la colonie dépérit</translation>
+        <translation>Regarder s’il y a peu, quelques ou beaucoup de vers&#xa0;: la colonie dépérit</translation>
     </message>
     <message>
         <source>The top tray fills up: feed less until castings are taken</source>
-        <translation>Le plateau du haut se remplit : nourrir moins jusqu’au prélèvement</translation>
+        <translation>Le plateau du haut se remplit&#xa0;: nourrir moins jusqu’au prélèvement</translation>
     </message>
     <message>
         <source>The top tray is full: no food fits until castings are taken</source>
-        <translation>Le plateau du haut est plein : rien ne tient avant un prélèvement</translation>
+        <translation>Le plateau du haut est plein&#xa0;: rien ne tient avant un prélèvement</translation>
     </message>
     <message>
         <source>The top tray is full: feed less until castings are taken</source>
-        <translation>Le plateau du haut est plein : nourrir moins jusqu’au prélèvement</translation>
+        <translation>Le plateau du haut est plein&#xa0;: nourrir moins jusqu’au prélèvement</translation>
     </message>
     <message>
         <source>it crumbled when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>elle s’est émiettée en la pressant, et l’humidité lue est de %1 % ; %2</translation>
+        <translation>elle s’est émiettée en la pressant, et l’humidité lue est de %1&#xa0;%&#xa0;; %2</translation>
     </message>
     <message>
         <source>it ran when it was squeezed, and moisture was read as %1 %; %2</source>
-        <translation>elle a coulé en la pressant, et l’humidité lue est de %1 % ; %2</translation>
+        <translation>elle a coulé en la pressant, et l’humidité lue est de %1&#xa0;%&#xa0;; %2</translation>
     </message>
     <message>
         <source>Squeeze another handful of the bed: two readings deny each other</source>
-        <translation>Presser une autre poignée du lit : deux mesures se contredisent</translation>
+        <translation>Presser une autre poignée du lit&#xa0;: deux mesures se contredisent</translation>
     </message>
     <message>
         <source>at %1 worms hardly leave the light: bring it in first, or wait until it is warmer</source>
-        <translation>à %1 les vers ne fuient guère la lumière : la rentrer d’abord, ou attendre qu’il fasse plus chaud</translation>
+        <translation>à %1 les vers ne fuient guère la lumière&#xa0;: la rentrer d’abord, ou attendre qu’il fasse plus chaud</translation>
     </message>
     <message>
         <source>by it the tray in slot %1 is filled to %2, and it is %3 high</source>
@@ -1542,11 +1542,11 @@
     </message>
     <message>
         <source>%1 of worms were put in; these trays carry %2 at most</source>
-        <translation>%1 de vers ont été mis ; ces plateaux en portent %2 au plus</translation>
+        <translation>%1 de vers ont été mis&#xa0;; ces plateaux en portent %2 au plus</translation>
     </message>
     <message>
         <source>Check the entry of %1: it may be a slip of the pen</source>
-        <translation>Vérifier l’entrée du %1 : c’est peut-être une faute de frappe</translation>
+        <translation>Vérifier l’entrée du %1&#xa0;: c’est peut-être une faute de frappe</translation>
     </message>
     <message>
         <source>Correct place or usual temperature in the set-up, or check the entry of %1</source>
@@ -1554,22 +1554,22 @@
     </message>
     <message>
         <source>%1; read again on %2: %3</source>
-        <translation>%1 ; relu le %2 : %3</translation>
+        <translation>%1&#xa0;; relu le %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Ready and its turn for 30 days; or the top tray within {rim} of its rim; or the colony falls to 85 % or less in 60 days without a harvest, and not for want of food or in cold or heat.</source>
-        <translation>Prêt et à son tour depuis 30 jours ; ou le plateau du haut à moins de {rim} du bord ; ou la colonie tombe à 85 % ou moins en 60 jours sans récolte, et non faute de nourriture ni par le froid ou la chaleur.</translation>
+        <translation>Prêt et à son tour depuis 30 jours&#xa0;; ou le plateau du haut à moins de {rim} du bord&#xa0;; ou la colonie tombe à 85&#xa0;% ou moins en 60 jours sans récolte, et non faute de nourriture ni par le froid ou la chaleur.</translation>
     </message>
     <message>
         <source>A value of the last 60 days lies outside what the record leads to expect; readings of the bed do not fit the set-up; more was put in than a tray holds or its trays carry; usual feedings seem to be missing; or no worms are in a stack that has bedding.</source>
-        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre ; des mesures du lit ne vont pas avec les données de la pile ; on a mis plus qu’un plateau ne contient ou que ses plateaux ne portent ; des apports habituels semblent manquer ; ou une pile garnie de litière n’a pas de vers.</translation>
+        <translation>Une valeur des 60 derniers jours sort de ce que les notes laissent attendre&#xa0;; des mesures du lit ne vont pas avec les données de la pile&#xa0;; on a mis plus qu’un plateau ne contient ou que ses plateaux ne portent&#xa0;; des apports habituels semblent manquer&#xa0;; ou une pile garnie de litière n’a pas de vers.</translation>
     </message>
     <message>
         <source>nobody is there: %1</source>
-        <translation>personne n’est là : %1</translation>
+        <translation>personne n’est là&#xa0;: %1</translation>
     </message>
     <message>
-        <source>A tray was added while the chance that the one beneath is filled was below 50 % and a week's food still fitted into it, or lifted while the chance that it is ready was below 30 %.</source>
+        <source>A tray was added while the chance that the one beneath is filled was below 50 % and a week&apos;s food still fitted into it, or lifted while the chance that it is ready was below 30 %.</source>
         <translation>Un plateau a été ajouté alors que la probabilité que celui du dessous soit rempli était inférieure à 50 % et que la nourriture d’une semaine y tenait encore, ou monté alors que celle qu’il soit prêt était inférieure à 30 %.</translation>
     </message>
     <message>
@@ -1578,7 +1578,7 @@
     </message>
     <message>
         <source>by its own heat %1 warmer</source>
-        <translation>plus chaud par sa propre chaleur : %1</translation>
+        <translation>plus chaud par sa propre chaleur&#xa0;: %1</translation>
     </message>
     <message>
         <source>they assimilate %1 of what they need</source>
@@ -1594,7 +1594,7 @@
     </message>
     <message>
         <source>by the estimate %1 to %2 of %3 stand in it; it may be full already (chance %4); if so, empty it, else the level tells the day</source>
-        <translation>d’après l’estimation il en contient %1 à %2 sur %3 ; il est peut-être déjà plein (probabilité %4) ; si oui, le vider, sinon le niveau dit le jour</translation>
+        <translation>d’après l’estimation il en contient %1 à %2 sur %3&#xa0;; il est peut-être déjà plein (probabilité %4)&#xa0;; si oui, le vider, sinon le niveau dit le jour</translation>
     </message>
     <message>
         <source>what comes now runs on the floor</source>
@@ -1602,19 +1602,19 @@
     </message>
     <message>
         <source>full %1</source>
-        <translation>plein : %1</translation>
+        <translation>plein&#xa0;: %1</translation>
     </message>
     <message>
         <source>C:N of the bed %1, 25 to 35 is wanted: paper and bedding alone hardly feed them</source>
-        <translation>C:N du lit %1, on veut 25 à 35 : le papier et la litière seuls ne les nourrissent guère</translation>
+        <translation>C:N du lit %1, on veut 25 à 35&#xa0;: le papier et la litière seuls ne les nourrissent guère</translation>
     </message>
     <message>
         <source>of the usual feeding of %1 only %2: %3 were given within 7 days, and %4 kg a day and m² are the most</source>
-        <translation>de la ration habituelle de %1 seulement %2 : %3 ont été donnés en 7 jours, et %4 kg par jour et m² sont le maximum</translation>
+        <translation>de la ration habituelle de %1 seulement %2&#xa0;: %3 ont été donnés en 7 jours, et %4 kg par jour et m² sont le maximum</translation>
     </message>
     <message>
         <source>of the usual feeding of %1 only %2 are borne this week: %3</source>
-        <translation>de la ration habituelle de %1 seuls %2 sont supportés cette semaine : %3</translation>
+        <translation>de la ration habituelle de %1 seuls %2 sont supportés cette semaine&#xa0;: %3</translation>
     </message>
     <message>
         <source>Feed at most %1 at once and %2 this week</source>
@@ -1622,15 +1622,15 @@
     </message>
     <message>
         <source>The top tray fills up: lift the bottom tray, which is ready, or feed less</source>
-        <translation>Le plateau du haut se remplit : monter celui du bas, qui est prêt, ou nourrir moins</translation>
+        <translation>Le plateau du haut se remplit&#xa0;: monter celui du bas, qui est prêt, ou nourrir moins</translation>
     </message>
     <message>
         <source>The top tray is full: lift the bottom tray, which is ready; no food fits until then</source>
-        <translation>Le plateau du haut est plein : monter celui du bas, qui est prêt ; rien n’entre d’ici là</translation>
+        <translation>Le plateau du haut est plein&#xa0;: monter celui du bas, qui est prêt&#xa0;; rien n’entre d’ici là</translation>
     </message>
     <message>
         <source>The top tray is full: lift the bottom tray, which is ready, or feed less</source>
-        <translation>Le plateau du haut est plein : monter celui du bas, qui est prêt, ou nourrir moins</translation>
+        <translation>Le plateau du haut est plein&#xa0;: monter celui du bas, qui est prêt, ou nourrir moins</translation>
     </message>
     <message>
         <source>by the estimate it is heaped above its %1</source>
@@ -1658,7 +1658,7 @@
     </message>
     <message>
         <source>by the record the top tray holds more castings than fit under its rim at %1: a new tray or a harvest may not be written down, or an entry is wrong; feed-to-cast %2</source>
-        <translation>d’après le journal le plateau du haut contient plus de lombricompost qu’il n’en tient sous son bord à %1 : un nouveau plateau ou un prélèvement n’est peut-être pas noté, ou une entrée est fausse ; aliment/compost %2</translation>
+        <translation>d’après le journal le plateau du haut contient plus de lombricompost qu’il n’en tient sous son bord à %1&#xa0;: un nouveau plateau ou un prélèvement n’est peut-être pas noté, ou une entrée est fausse&#xa0;; aliment/compost %2</translation>
     </message>
     <message>
         <source>if one was added since, write it down</source>
@@ -1678,11 +1678,11 @@
     </message>
     <message>
         <source>The bottom tray is ready and its turn comes soon: lift it when you like</source>
-        <translation>Le plateau du bas est prêt et son tour vient bientôt : montez-le quand vous voulez</translation>
+        <translation>Le plateau du bas est prêt et son tour vient bientôt&#xa0;: montez-le quand vous voulez</translation>
     </message>
     <message>
         <source>ready and its turn within 14 days: %1</source>
-        <translation>prêt et à son tour dans les 14 jours : %1</translation>
+        <translation>prêt et à son tour dans les 14 jours&#xa0;: %1</translation>
     </message>
     <message>
         <source>it narrows the date by less than a day for %1 min of work</source>
@@ -1698,11 +1698,11 @@
     </message>
     <message>
         <source>fewer than %1 % bits of food or bedding: lift it today</source>
-        <translation>moins de %1 % de morceaux de nourriture ou de litière : le monter aujourd’hui</translation>
+        <translation>moins de %1 % de morceaux de nourriture ou de litière&#xa0;: le monter aujourd’hui</translation>
     </message>
     <message>
         <source>fewer than 1 in %1 bits of food or bedding: lift it today</source>
-        <translation>moins de 1 morceau sur %1 de nourriture ou de litière : le monter aujourd’hui</translation>
+        <translation>moins de 1 morceau sur %1 de nourriture ou de litière&#xa0;: le monter aujourd’hui</translation>
     </message>
     <message>
         <source>else wait and look again in a week</source>
@@ -1718,7 +1718,7 @@
     </message>
     <message>
         <source>chance that it is too dry within a week: %1</source>
-        <translation>probabilité qu’il soit trop sec d’ici une semaine : %1</translation>
+        <translation>probabilité qu’il soit trop sec d’ici une semaine&#xa0;: %1</translation>
     </message>
     <message>
         <source>if it crumbles, pour %1, else nothing for two weeks</source>
@@ -1730,11 +1730,11 @@
     </message>
     <message>
         <source>moisture was read as %1 %</source>
-        <translation>humidité relevée : %1 %</translation>
+        <translation>humidité relevée&#xa0;: %1 %</translation>
     </message>
     <message>
         <source>in all %1 are wanting: more at once runs through</source>
-        <translation>il manque %1 en tout : davantage d’un coup ne fait que traverser</translation>
+        <translation>il manque %1 en tout&#xa0;: davantage d’un coup ne fait que traverser</translation>
     </message>
     <message>
         <source>it ran when it was squeezed</source>
@@ -1742,11 +1742,11 @@
     </message>
     <message>
         <source>its turn about %1</source>
-        <translation>son tour : %1</translation>
+        <translation>son tour&#xa0;: %1</translation>
     </message>
     <message>
         <source>its turn not before %1</source>
-        <translation>son tour pas avant : %1</translation>
+        <translation>son tour pas avant&#xa0;: %1</translation>
     </message>
     <message>
         <source>its turn not within a year</source>
@@ -1754,7 +1754,7 @@
     </message>
     <message>
         <source>right not before %1</source>
-        <translation>bon moment pas avant : %1</translation>
+        <translation>bon moment pas avant&#xa0;: %1</translation>
     </message>
     <message>
         <source>not right within a year</source>
@@ -1762,23 +1762,23 @@
     </message>
     <message>
         <source>What was given in 8 weeks, cover included, has a C:N below 20 (taken back at 22); up to 25 when that of the bed is below 18 (taken back at 19). Less than {paper} of paper a week is not asked for.</source>
-        <translation>Ce qui a été donné en 8 semaines, couverture comprise, a un C:N sous 20 (retiré à 22) ; jusqu’à 25 si celui du lit est sous 18 (retiré à 19). Moins de {paper} de papier par semaine ne sont pas demandés.</translation>
+        <translation>Ce qui a été donné en 8 semaines, couverture comprise, a un C:N sous 20 (retiré à 22)&#xa0;; jusqu’à 25 si celui du lit est sous 18 (retiré à 19). Moins de {paper} de papier par semaine ne sont pas demandés.</translation>
     </message>
     <message>
         <source>the tray beneath holds %1 of castings of the %2 wanted, feed-to-cast %3 of at most 0.60; chance that it is filled %4, %5 wanted</source>
-        <translation>le plateau du dessous contient %1 de lombricompost sur les %2 voulus, aliment/compost %3 pour au plus 0,60 ; probabilité qu’il soit rempli : %4, %5 voulus</translation>
+        <translation>le plateau du dessous contient %1 de lombricompost sur les %2 voulus, aliment/compost %3 pour au plus 0,60&#xa0;; probabilité qu’il soit rempli&#xa0;: %4, %5 voulus</translation>
     </message>
     <message>
         <source>The usual gap since the last feeding ends within 2 days, and at least {least} can be borne. More than the usual amount is named where that is below 0.7 of what keeps the worms and they assimilate less than 90 % of what they need, until they get all of it.</source>
-        <translation>L’intervalle habituel depuis le dernier apport s’achève dans les 2 jours, et au moins {least} sont supportés. Plus que la ration habituelle est nommé là où elle est sous 0,7 de ce qui entretient les vers et où ils assimilent moins de 90 % de leur besoin, jusqu’à ce qu’ils l’aient en entier.</translation>
+        <translation>L’intervalle habituel depuis le dernier apport s’achève dans les 2 jours, et au moins {least} sont supportés. Plus que la ration habituelle est nommé là où elle est sous 0,7 de ce qui entretient les vers et où ils assimilent moins de 90&#xa0;% de leur besoin, jusqu’à ce qu’ils l’aient en entier.</translation>
     </message>
     <message>
         <source>The air in a tray is below 0.7 of full, or falls below it within 14 days with at least even chances. It is taken back above 0.8 and below 30 %. Also where what was given within 7 days is more than a quarter above the most. As a hint: food is due and not even {least} is borne, or what lies in the tray would last for more than 45 days as it is eaten now, until it is 30.</source>
-        <translation>L’air d’un plateau est sous 0,7 du plein, ou descend dessous en 14 jours avec au moins une chance sur deux. Retiré au-dessus de 0,8 et sous 30 %. Aussi lorsque les apports de 7 jours dépassent de plus d’un quart le maximum. En indication : il est temps de nourrir et pas même {least} ne sont supportés, ou ce qui est dans le plateau suffirait pour plus de 45 jours au rythme actuel, jusqu’à ce qu’il en reste 30.</translation>
+        <translation>L’air d’un plateau est sous 0,7 du plein, ou descend dessous en 14 jours avec au moins une chance sur deux. Retiré au-dessus de 0,8 et sous 30&#xa0;%. Aussi lorsque les apports de 7 jours dépassent de plus d’un quart le maximum. En indication&#xa0;: il est temps de nourrir et pas même {least} ne sont supportés, ou ce qui est dans le plateau suffirait pour plus de 45 jours au rythme actuel, jusqu’à ce qu’il en reste 30.</translation>
     </message>
     <message>
         <source>the worms assimilate %1 of what they need; %2 a week keep as many as there are</source>
-        <translation>les vers assimilent %1 de leur besoin ; %2 par semaine en entretiennent autant qu’il y en a</translation>
+        <translation>les vers assimilent %1 de leur besoin&#xa0;; %2 par semaine en entretiennent autant qu’il y en a</translation>
     </message>
     <message>
         <source>Feed %1 rather than the usual %2</source>
@@ -1786,15 +1786,15 @@
     </message>
     <message>
         <source>Give no more food this week; look after a few days, and take out what smells or is warm</source>
-        <translation>Ne plus nourrir cette semaine ; regarder après quelques jours et retirer ce qui sent ou chauffe</translation>
+        <translation>Ne plus nourrir cette semaine&#xa0;; regarder après quelques jours et retirer ce qui sent ou chauffe</translation>
     </message>
     <message>
-        <source>%1 were given within 7 days; half of the worms' weight a day is the most, %2 a week for about %3 of worms</source>
-        <translation>%1 ont été donnés en 7 jours ; la moitié du poids des vers par jour est le maximum, %2 par semaine pour environ %3 de vers</translation>
+        <source>%1 were given within 7 days; half of the worms&apos; weight a day is the most, %2 a week for about %3 of worms</source>
+        <translation>%1 ont été donnés en 7 jours&#xa0;; la moitié du poids des vers par jour est le maximum, %2 par semaine pour environ %3 de vers</translation>
     </message>
     <message>
         <source>%1 were given within 7 days; %2 kg a day and m² are the most, %3 a week</source>
-        <translation>%1 ont été donnés en 7 jours ; %2 kg par jour et m² sont le maximum, %3 par semaine</translation>
+        <translation>%1 ont été donnés en 7 jours&#xa0;; %2 kg par jour et m² sont le maximum, %3 par semaine</translation>
     </message>
 </context>
 <context>
@@ -1805,7 +1805,7 @@
     </message>
     <message>
         <source>Which bedding?</source>
-        <translation>Quelle litière ?</translation>
+        <translation>Quelle litière&#xa0;?</translation>
     </message>
     <message>
         <source>Amount, dry</source>
@@ -1813,7 +1813,7 @@
     </message>
     <message>
         <source>How much bedding, as it comes to hand?</source>
-        <translation>Combien de litière, telle qu’elle vient ?</translation>
+        <translation>Combien de litière, telle qu’elle vient&#xa0;?</translation>
     </message>
     <message>
         <source>Moisture once laid</source>
@@ -1821,11 +1821,11 @@
     </message>
     <message>
         <source>wetted like a wrung-out sponge when left empty</source>
-        <translation>laissé vide : humidifiée comme une éponge essorée</translation>
+        <translation>laissé vide&#xa0;: humidifiée comme une éponge essorée</translation>
     </message>
     <message>
         <source>makes about %1; wet it with %2 of water</source>
-        <translation>donne environ %1 ; l’humidifier avec %2 d’eau</translation>
+        <translation>donne environ %1&#xa0;; l’humidifier avec %2 d’eau</translation>
     </message>
 </context>
 <context>
@@ -1836,7 +1836,7 @@
     </message>
     <message>
         <source>as a thermometer in the bed shows it today; the mean of the year follows from it, and it from the mean</source>
-        <translation>comme un thermomètre dans le lit la montre aujourd’hui ; la moyenne de l’année en découle, et elle de la moyenne</translation>
+        <translation>comme un thermomètre dans le lit la montre aujourd’hui&#xa0;; la moyenne de l’année en découle, et elle de la moyenne</translation>
     </message>
     <message>
         <source>Usual bed temperature</source>
@@ -1844,20 +1844,20 @@
     </message>
     <message>
         <source>the mean of the whole year; the place makes winter and summer of it</source>
-        <translation>la moyenne de toute l’année ; le lieu en fait l’hiver et l’été</translation>
+        <translation>la moyenne de toute l’année&#xa0;; le lieu en fait l’hiver et l’été</translation>
     </message>
     <message>
         <source>the mean of the whole year; at this place that is about %1 in %2 and %3 in %4</source>
         <comment>temperature, month, temperature, month</comment>
-        <translation>la moyenne de toute l’année ; à cet endroit cela fait environ %1 en %2 et %3 en %4</translation>
+        <translation>la moyenne de toute l’année&#xa0;; à cet endroit cela fait environ %1 en %2 et %3 en %4</translation>
     </message>
     <message>
         <source>; below %1 worms die</source>
-        <translation> ; sous %1 des vers meurent</translation>
+        <translation>&#xa0;; sous %1 des vers meurent</translation>
     </message>
     <message>
         <source>; above %1 worms die</source>
-        <translation> ; au-dessus de %1 des vers meurent</translation>
+        <translation>&#xa0;; au-dessus de %1 des vers meurent</translation>
     </message>
 </context>
 <context>
@@ -1868,50 +1868,50 @@
     </message>
     <message>
         <source>%1: add a tray (tray %2)</source>
-        <translation>%1 : ajouter un plateau (plateau %2)</translation>
+        <translation>%1&#xa0;: ajouter un plateau (plateau %2)</translation>
     </message>
     <message>
         <source>%1: lift the bottom tray (tray %2)</source>
-        <translation>%1 : monter le plateau du bas (plateau %2)</translation>
+        <translation>%1&#xa0;: monter le plateau du bas (plateau %2)</translation>
     </message>
     <message>
         <source>%1; %2</source>
-        <translation>%1 ; %2</translation>
+        <translation>%1&#xa0;; %2</translation>
     </message>
     <message>
         <source>%1: take the castings, lay new bedding (tray %2)</source>
-        <translation>%1 : prélever le lombricompost, poser une litière neuve (plateau %2)</translation>
+        <translation>%1&#xa0;: prélever le lombricompost, poser une litière neuve (plateau %2)</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: take the castings of the only tray, its worms back into new bedding</source>
-        <translation>%1 : prélever le lombricompost du seul plateau, remettre ses vers dans une litière neuve</translation>
+        <translation>%1&#xa0;: prélever le lombricompost du seul plateau, remettre ses vers dans une litière neuve</translation>
     </message>
     <message>
         <source>due %1</source>
-        <translation>à faire : %1</translation>
+        <translation>à faire&#xa0;: %1</translation>
     </message>
     <message>
         <source>due %1 (%2 to %3)</source>
-        <translation>à faire : %1 (%2 à %3)</translation>
+        <translation>à faire&#xa0;: %1 (%2 à %3)</translation>
     </message>
     <message>
         <source>due %1 (from %2 on)</source>
-        <translation>à faire : %1 (à partir du %2)</translation>
+        <translation>à faire&#xa0;: %1 (à partir du %2)</translation>
     </message>
 </context>
 <context>
     <name>Cautions</name>
     <message>
         <source>Leachate: not on leaves that are eaten raw, and never to drink. Wash your hands afterwards.</source>
-        <translation>Lixiviat : pas sur des feuilles mangées crues, et jamais à boire. Se laver les mains après.</translation>
+        <translation>Lixiviat&#xa0;: pas sur des feuilles mangées crues, et jamais à boire. Se laver les mains après.</translation>
     </message>
     <message>
         <source>Worms in the sump are normal: put them back into the top tray.</source>
-        <translation>Des vers dans le bac, c’est normal : les remettre dans le plateau du haut.</translation>
+        <translation>Des vers dans le bac, c’est normal&#xa0;: les remettre dans le plateau du haut.</translation>
     </message>
     <message>
         <source>Tray %1</source>
@@ -1923,7 +1923,7 @@
     </message>
     <message>
         <source>Lift it close to the body, knees bent, without a twist; if that is too heavy, in parts or with someone.</source>
-        <translation>Le soulever près du corps, genoux pliés, sans se tourner ; s’il est trop lourd, en plusieurs fois ou à deux.</translation>
+        <translation>Le soulever près du corps, genoux pliés, sans se tourner&#xa0;; s’il est trop lourd, en plusieurs fois ou à deux.</translation>
     </message>
     <message>
         <source>%1 weighs about %2.</source>
@@ -1935,27 +1935,27 @@
     </message>
     <message>
         <source>Worms left in the bottom tray are normal: they go down in the light.</source>
-        <translation>Des vers restés dans le plateau du bas, c’est normal : ils descendent à la lumière.</translation>
+        <translation>Des vers restés dans le plateau du bas, c’est normal&#xa0;: ils descendent à la lumière.</translation>
     </message>
     <message>
         <source>It is normal that cocoons and some young worms leave with the castings; castings without any worm cannot be promised.</source>
-        <translation>Il est normal que des cocons et quelques jeunes vers partent avec le lombricompost ; on ne peut pas le promettre sans aucun ver.</translation>
+        <translation>Il est normal que des cocons et quelques jeunes vers partent avec le lombricompost&#xa0;; on ne peut pas le promettre sans aucun ver.</translation>
     </message>
     <message>
         <source>Against cold: wrap it or bring it in first. A heater only if it is rated for the place and away from water; the local electrical code and a licensed electrician come first.</source>
-        <translation>Contre le froid : d’abord l’envelopper ou la rentrer. Un chauffage, seulement s’il est prévu pour le lieu et loin de l’eau ; les règles électriques locales et un électricien agréé passent d’abord.</translation>
+        <translation>Contre le froid&#xa0;: d’abord l’envelopper ou la rentrer. Un chauffage, seulement s’il est prévu pour le lieu et loin de l’eau&#xa0;; les règles électriques locales et un électricien agréé passent d’abord.</translation>
     </message>
     <message>
         <source>«%1» is best left out. It is recorded all the same.</source>
-        <translation>« %1 » : mieux vaut s’en passer. C’est noté quand même.</translation>
+        <translation>«&#xa0;%1&#xa0;»&#xa0;: mieux vaut s’en passer. C’est noté quand même.</translation>
     </message>
     <message>
         <source>«%1» only a little at a time.</source>
-        <translation>« %1 » : seulement un peu à la fois.</translation>
+        <translation>«&#xa0;%1&#xa0;»&#xa0;: seulement un peu à la fois.</translation>
     </message>
     <message>
         <source>Give worms to other bins only. Never release them into woods, fields or water; keep to local rules on species.</source>
-        <translation>Ne donner des vers qu’à d’autres lombricomposteurs. Ne jamais les relâcher dans les bois, les champs ou l’eau ; respecter les règles locales sur les espèces.</translation>
+        <translation>Ne donner des vers qu’à d’autres lombricomposteurs. Ne jamais les relâcher dans les bois, les champs ou l’eau&#xa0;; respecter les règles locales sur les espèces.</translation>
     </message>
     <message>
         <source>No pesticide or ant bait near worms or food. Against a sour bed calcium carbonate only, never slaked lime.</source>
@@ -1963,7 +1963,7 @@
     </message>
     <message>
         <source>Wash your hands after each work, keep tools out of the kitchen sink, cover cuts, keep tetanus vaccination up to date. Composts can carry moulds and Legionella. With asthma or weak immunity, or when pregnant, let someone else do the dusty work; see a doctor if you fall ill after it.</source>
-        <translation>Se laver les mains après chaque travail, tenir les outils loin de l’évier, couvrir les coupures, tenir à jour la vaccination contre le tétanos. Les composts peuvent porter des moisissures et des Legionella. En cas d’asthme, de défenses affaiblies ou de grossesse, laisser à d’autres le travail poussiéreux ; consulter un médecin si l’on tombe malade ensuite.</translation>
+        <translation>Se laver les mains après chaque travail, tenir les outils loin de l’évier, couvrir les coupures, tenir à jour la vaccination contre le tétanos. Les composts peuvent porter des moisissures et des Legionella. En cas d’asthme, de défenses affaiblies ou de grossesse, laisser à d’autres le travail poussiéreux&#xa0;; consulter un médecin si l’on tombe malade ensuite.</translation>
     </message>
     <message>
         <source>Never release composting worms into woods, fields or water. Keep to local rules on species, on waste and on selling worms or castings.</source>
@@ -1971,14 +1971,14 @@
     </message>
     <message>
         <source>Local codes and licensed practice come first: for electrical heat, for what may be composted where you live, and for what you may give away or sell.</source>
-        <translation>Les règles locales et les professionnels agréés passent d’abord : pour le chauffage électrique, pour ce qu’on peut composter chez vous, et pour ce que vous pouvez donner ou vendre.</translation>
+        <translation>Les règles locales et les professionnels agréés passent d’abord&#xa0;: pour le chauffage électrique, pour ce qu’on peut composter chez vous, et pour ce que vous pouvez donner ou vendre.</translation>
     </message>
     <message>
         <source>Meat, fish, dairy, oily food, pet droppings, glossy paper and treated wood stay out.</source>
         <translation>Viande, poisson, laitages, aliments huileux, déjections d’animaux, papier glacé et bois traité restent dehors.</translation>
     </message>
     <message>
-        <source>the household's own material</source>
+        <source>the household&apos;s own material</source>
         <translation>la matière propre du foyer</translation>
     </message>
     <message>
@@ -1995,27 +1995,27 @@
     </message>
     <message>
         <source>Dust of castings and compost can carry moulds and Legionella: keep it moist, your face away, wear a mask and gloves, wash your hands; cover wounds, keep tetanus vaccination up to date. With asthma or weak immunity, let someone else do it; what your doctor or health service says comes first.</source>
-        <translation>La poussière de lombricompost et de compost peut porter des moisissures et des légionelles : le garder humide, le visage éloigné, porter masque et gants, se laver les mains ; couvrir les plaies, vaccin contre le tétanos à jour. En cas d’asthme ou d’immunité faible, laisser faire quelqu’un d’autre ; l’avis du médecin ou des services de santé passe avant.</translation>
+        <translation>La poussière de lombricompost et de compost peut porter des moisissures et des légionelles&#xa0;: le garder humide, le visage éloigné, porter masque et gants, se laver les mains&#xa0;; couvrir les plaies, vaccin contre le tétanos à jour. En cas d’asthme ou d’immunité faible, laisser faire quelqu’un d’autre&#xa0;; l’avis du médecin ou des services de santé passe avant.</translation>
     </message>
     <message>
         <source>Dust can carry moulds and Legionella: keep it moist, mask and gloves on, tetanus vaccination up to date; not with asthma or weak immunity.</source>
-        <translation>La poussière peut porter moisissures et légionelles : garder humide, masque et gants, vaccin contre le tétanos à jour ; pas en cas d’asthme ou d’immunité faible.</translation>
+        <translation>La poussière peut porter moisissures et légionelles&#xa0;: garder humide, masque et gants, vaccin contre le tétanos à jour&#xa0;; pas en cas d’asthme ou d’immunité faible.</translation>
     </message>
     <message>
         <source>Soil and bedding in a wound can bring tetanus: cover wounds, wear gloves, wash your hands, keep the vaccination up to date; what your doctor or health service says comes first.</source>
-        <translation>Terre et litière dans une plaie peuvent donner le tétanos : couvrir les plaies, porter des gants, se laver les mains, vaccin à jour ; l’avis du médecin ou des services de santé passe avant.</translation>
+        <translation>Terre et litière dans une plaie peuvent donner le tétanos&#xa0;: couvrir les plaies, porter des gants, se laver les mains, vaccin à jour&#xa0;; l’avis du médecin ou des services de santé passe avant.</translation>
     </message>
     <message>
         <source>Cover wounds, wear gloves; tetanus vaccination up to date.</source>
-        <translation>Couvrir les plaies, mettre des gants ; vaccin contre le tétanos à jour.</translation>
+        <translation>Couvrir les plaies, mettre des gants&#xa0;; vaccin contre le tétanos à jour.</translation>
     </message>
     <message>
         <source>Manure: only aged, of animals not wormed lately; gloves, tetanus vaccination up to date; never cat or dog waste, not in pregnancy.</source>
-        <translation>Fumier : seulement vieilli, d’animaux non vermifugés depuis peu ; gants, vaccin contre le tétanos à jour ; jamais de crottes de chat ou de chien, pas pendant la grossesse.</translation>
+        <translation>Fumier&#xa0;: seulement vieilli, d’animaux non vermifugés depuis peu&#xa0;; gants, vaccin contre le tétanos à jour&#xa0;; jamais de crottes de chat ou de chien, pas pendant la grossesse.</translation>
     </message>
     <message>
         <source>Manure: only aged, not of animals wormed lately: what kills their worms kills yours. Wear gloves, cover wounds, tetanus vaccination up to date, wash your hands; never cat or dog waste; in pregnancy or with weak immunity keep away from it.</source>
-        <translation>Fumier : seulement vieilli, pas d’animaux vermifugés depuis peu : ce qui tue leurs vers tue les vôtres. Gants, plaies couvertes, vaccin contre le tétanos à jour, mains lavées ; jamais de crottes de chat ou de chien ; ni enceinte, ni avec une immunité faible.</translation>
+        <translation>Fumier&#xa0;: seulement vieilli, pas d’animaux vermifugés depuis peu&#xa0;: ce qui tue leurs vers tue les vôtres. Gants, plaies couvertes, vaccin contre le tétanos à jour, mains lavées&#xa0;; jamais de crottes de chat ou de chien&#xa0;; ni enceinte, ni avec une immunité faible.</translation>
     </message>
 </context>
 <context>
@@ -2070,7 +2070,7 @@
     </message>
     <message>
         <source>Before you leave for %1: %2. Nobody need come by.</source>
-        <translation>Avant de partir (%1) : %2. Personne n’a besoin de passer.</translation>
+        <translation>Avant de partir (%1)&#xa0;: %2. Personne n’a besoin de passer.</translation>
     </message>
     <message>
         <source>, </source>
@@ -2078,7 +2078,7 @@
     </message>
     <message>
         <source>Before you leave for %1: %2. Let somebody look in half-way.</source>
-        <translation>Avant de partir (%1) : %2. Faire passer quelqu’un à mi-chemin.</translation>
+        <translation>Avant de partir (%1)&#xa0;: %2. Faire passer quelqu’un à mi-chemin.</translation>
     </message>
     <message>
         <source>too dry on the return</source>
@@ -2090,10 +2090,10 @@
     </message>
     <message>
         <source>The stack is not behind: it processes %1, at least 70 % of its best week of the last year.</source>
-        <translation>La pile n’est pas en retard : elle traite %1, au moins 70 % de sa meilleure semaine de l’année passée.</translation>
+        <translation>La pile n’est pas en retard&#xa0;: elle traite %1, au moins 70&#xa0;% de sa meilleure semaine de l’année passée.</translation>
     </message>
     <message>
-        <source>take the bottom tray's castings</source>
+        <source>take the bottom tray&apos;s castings</source>
         <translation>prélever le lombricompost du plateau du bas</translation>
     </message>
     <message>
@@ -2106,7 +2106,7 @@
     </message>
     <message>
         <source>The shortest way back: %1. It processes %2 again about %3.</source>
-        <translation>Le chemin de retour le plus court : %1. Elle traite de nouveau %2 vers le %3.</translation>
+        <translation>Le chemin de retour le plus court&#xa0;: %1. Elle traite de nouveau %2 vers le %3.</translation>
     </message>
     <message>
         <source>back at its former rate</source>
@@ -2132,22 +2132,22 @@
     <message numerus="yes">
         <source>None: with fewer worms the stack would not be back at its rate, or its colony at nine tenths, within %n week(s) (%1 then, %2 now).</source>
         <translation>
-            <numerusform>Aucun : avec moins de vers la pile ne retrouverait pas son rythme, ou sa colonie neuf dixièmes, en %n semaine (%1 alors, %2 maintenant).</numerusform>
-            <numerusform>Aucun : avec moins de vers la pile ne retrouverait pas son rythme, ou sa colonie neuf dixièmes, en %n semaines (%1 alors, %2 maintenant).</numerusform>
+            <numerusform>Aucun&#xa0;: avec moins de vers la pile ne retrouverait pas son rythme, ou sa colonie neuf dixièmes, en %n semaine (%1 alors, %2 maintenant).</numerusform>
+            <numerusform>Aucun&#xa0;: avec moins de vers la pile ne retrouverait pas son rythme, ou sa colonie neuf dixièmes, en %n semaines (%1 alors, %2 maintenant).</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as today again, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie) ; en %n semaine la pile traite de nouveau autant qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
-            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie) ; en %n semaines la pile traite de nouveau autant qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; en %n semaine la pile traite de nouveau autant qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; en %n semaines la pile traite de nouveau autant qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Up to %1 of worms can go (%2 of the colony); within %n week(s) the stack processes as much as it would with all of them, which is less than today, and its worms are back to nine tenths.</source>
         <translation>
-            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie) ; en %n semaine la pile traite autant qu’elle le ferait avec tous, ce qui est moins qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
-            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie) ; en %n semaines la pile traite autant qu’elle le ferait avec tous, ce qui est moins qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; en %n semaine la pile traite autant qu’elle le ferait avec tous, ce qui est moins qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
+            <numerusform>Jusqu’à %1 de vers peuvent partir (%2 de la colonie)&#xa0;; en %n semaines la pile traite autant qu’elle le ferait avec tous, ce qui est moins qu’aujourd’hui, et ses vers sont revenus à neuf dixièmes.</numerusform>
         </translation>
     </message>
     <message>
@@ -2156,7 +2156,7 @@
     </message>
     <message>
         <source>Before you leave for %1: %2. Nobody need come by; towards the end they may live on their reserves: feed them when you are back.</source>
-        <translation>Avant de partir pour %1 : %2. Personne n’a besoin de passer ; vers la fin ils peuvent vivre sur leurs réserves : les nourrir au retour.</translation>
+        <translation>Avant de partir pour %1&#xa0;: %2. Personne n’a besoin de passer&#xa0;; vers la fin ils peuvent vivre sur leurs réserves&#xa0;: les nourrir au retour.</translation>
     </message>
     <message>
         <source>already</source>
@@ -2164,7 +2164,7 @@
     </message>
     <message>
         <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change.</source>
-        <translation>Le plateau du bas est prêt %1 ; dans 60 jours la colonie est aussi lourde que sans le changement.</translation>
+        <translation>Le plateau du bas est prêt %1&#xa0;; dans 60 jours la colonie est aussi lourde que sans le changement.</translation>
     </message>
     <message>
         <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change.</source>
@@ -2180,7 +2180,7 @@
     </message>
     <message>
         <source>The bottom tray is ready %1; in 60 days the colony is %2.</source>
-        <translation>Le plateau du bas est prêt %1 ; dans 60 jours la colonie est %2.</translation>
+        <translation>Le plateau du bas est prêt %1&#xa0;; dans 60 jours la colonie est %2.</translation>
     </message>
     <message>
         <source>With the bottom tray taken, in 60 days the colony is %1.</source>
@@ -2188,7 +2188,7 @@
     </message>
     <message>
         <source>The bottom tray is ready %1; in 60 days the colony is as heavy as without the change (%2).</source>
-        <translation>Le plateau du bas est prêt %1 ; dans 60 jours la colonie est aussi lourde que sans le changement (%2).</translation>
+        <translation>Le plateau du bas est prêt %1&#xa0;; dans 60 jours la colonie est aussi lourde que sans le changement (%2).</translation>
     </message>
     <message>
         <source>With the bottom tray taken, in 60 days the colony is as heavy as without the change (%1).</source>
@@ -2200,11 +2200,11 @@
     </message>
     <message>
         <source>None of harvest, new tray and more food brings it back by itself. With worms it does: %1. It processes %2 again about %3.</source>
-        <translation>Ni prélèvement, ni nouveau plateau, ni plus de nourriture ne suffisent seuls. Avec des vers, oui : %1. Elle traite de nouveau %2 vers %3.</translation>
+        <translation>Ni prélèvement, ni nouveau plateau, ni plus de nourriture ne suffisent seuls. Avec des vers, oui&#xa0;: %1. Elle traite de nouveau %2 vers %3.</translation>
     </message>
     <message>
         <source>None of harvest, new tray and more food brings it back to %1 within half a year, nor do %2 of worms: begin its bed anew.</source>
-        <translation>Ni prélèvement, ni nouveau plateau, ni plus de nourriture ne la ramènent à %1 en six mois, pas plus que %2 de vers : refaire son lit.</translation>
+        <translation>Ni prélèvement, ni nouveau plateau, ni plus de nourriture ne la ramènent à %1 en six mois, pas plus que %2 de vers&#xa0;: refaire son lit.</translation>
     </message>
     <message>
         <source>%1 a week</source>
@@ -2212,7 +2212,7 @@
         <translation>%1 par semaine</translation>
     </message>
     <message>
-        <source>Lay %1 of bedding in the new stack's first tray, put %2 of worms in, and feed it %3.</source>
+        <source>Lay %1 of bedding in the new stack&apos;s first tray, put %2 of worms in, and feed it %3.</source>
         <translation>Mettre %1 de litière dans le premier plateau de la nouvelle pile, y mettre %2 de vers, et lui donner %3.</translation>
     </message>
     <message>
@@ -2248,7 +2248,7 @@
     <message>
         <source>from %1 on: %2 a week</source>
         <comment>day, amount of food</comment>
-        <translation>à partir du %1 : %2 par semaine</translation>
+        <translation>à partir du %1&#xa0;: %2 par semaine</translation>
     </message>
     <message>
         <source>%1 a week at first, step by step %2 from %3 on</source>
@@ -2257,20 +2257,20 @@
     </message>
     <message>
         <source>That is more than it can bear: with %1 the air in the bed falls below 0.7 within 14 days; it heats and smells, and below 0.5 worms die.</source>
-        <translation>C’est plus qu’elle ne supporte : avec une probabilité de %1, l’air du lit tombe sous 0,7 d’ici 14 jours ; cela chauffe et sent, et sous 0,5 des vers meurent.</translation>
+        <translation>C’est plus qu’elle ne supporte&#xa0;: avec une probabilité de %1, l’air du lit tombe sous 0,7 d’ici 14 jours&#xa0;; cela chauffe et sent, et sous 0,5 des vers meurent.</translation>
     </message>
     <message>
-        <source>Of such a week's food only about %1 fit into the tray now; what finds no room is left out.</source>
-        <translation>De la nourriture d’une telle semaine, seuls %1 environ entrent maintenant dans le plateau ; le reste est laissé de côté.</translation>
+        <source>Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
+        <translation>De la nourriture d’une telle semaine, seuls %1 environ entrent maintenant dans le plateau&#xa0;; le reste est laissé de côté.</translation>
     </message>
     <message>
         <source>All its trays stand: it takes one more than there are.</source>
-        <translation>Tous ses plateaux sont en place : il en faut un de plus.</translation>
+        <translation>Tous ses plateaux sont en place&#xa0;: il en faut un de plus.</translation>
     </message>
     <message>
         <source>%1 is the mean of the whole year, and the season goes on around it: at this place the bed has about %2 in %3 and %4 in %5.</source>
         <comment>temperature, temperature, month, temperature, month</comment>
-        <translation>%1 est la moyenne de toute l’année, et les saisons continuent autour : à cet endroit, le lit a environ %2 en %3 et %4 en %5.</translation>
+        <translation>%1 est la moyenne de toute l’année, et les saisons continuent autour&#xa0;: à cet endroit, le lit a environ %2 en %3 et %4 en %5.</translation>
     </message>
     <message>
         <source>Below %1 worms die.</source>
@@ -2292,13 +2292,13 @@
     <message numerus="yes">
         <source>This stack can spare only %1 within %n week(s): give it more weeks, or buy the rest.</source>
         <translation>
-            <numerusform>Cette pile ne peut céder que %1 en %n semaine : lui laisser plus de semaines, ou acheter le reste.</numerusform>
-            <numerusform>Cette pile ne peut céder que %1 en %n semaines : lui laisser plus de semaines, ou acheter le reste.</numerusform>
+            <numerusform>Cette pile ne peut céder que %1 en %n semaine&#xa0;: lui laisser plus de semaines, ou acheter le reste.</numerusform>
+            <numerusform>Cette pile ne peut céder que %1 en %n semaines&#xa0;: lui laisser plus de semaines, ou acheter le reste.</numerusform>
         </translation>
     </message>
     <message>
         <source>Its first tray is full, and the next one due: %1. The castings of the first are ready: %2. This stack is back at its rate: %3.</source>
-        <translation>Son premier plateau est plein, et le suivant à poser : %1. Le lombricompost du premier est prêt : %2. Cette pile a retrouvé son rythme : %3.</translation>
+        <translation>Son premier plateau est plein, et le suivant à poser&#xa0;: %1. Le lombricompost du premier est prêt&#xa0;: %2. Cette pile a retrouvé son rythme&#xa0;: %3.</translation>
     </message>
     <message>
         <source>With the bottom tray taken on %1 the colony would be %2 today instead of %3, that is %4 heavier.</source>
@@ -2325,11 +2325,11 @@
     </message>
     <message>
         <source>As of %1. Lines are estimates, bands the range that holds nine times in ten; what is shaded is the forecast.</source>
-        <translation>Au %1. Les lignes sont des estimations, les bandes l’intervalle qui tient neuf fois sur dix ; ce qui est ombré est la prévision.</translation>
+        <translation>Au %1. Les lignes sont des estimations, les bandes l’intervalle qui tient neuf fois sur dix&#xa0;; ce qui est ombré est la prévision.</translation>
     </message>
     <message>
         <source>%1. Estimates, no measurements: a look into the tray rules over any number here.</source>
-        <translation>%1. Des estimations, pas des mesures : un coup d’œil dans le plateau vaut plus que tout nombre ici.</translation>
+        <translation>%1. Des estimations, pas des mesures&#xa0;: un coup d’œil dans le plateau vaut plus que tout nombre ici.</translation>
     </message>
     <message>
         <source>The signs in the charts</source>
@@ -2383,7 +2383,7 @@
     <name>CommandLine</name>
     <message>
         <source>unknown option %1</source>
-        <translation>option inconnue : %1</translation>
+        <translation>option inconnue&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 takes no value</source>
@@ -2435,11 +2435,11 @@
     </message>
     <message>
         <source>the call needs a FILE: tierloam FILE …</source>
-        <translation>l’appel demande un FICHIER : tierloam FICHIER …</translation>
+        <translation>l’appel demande un FICHIER&#xa0;: tierloam FICHIER …</translation>
     </message>
     <message>
         <source>--at: found «%1»; allowed: a date from 1900 to 2199, such as 2031-05-01</source>
-        <translation>--at : trouvé « %1 » ; admis : une date de 1900 à 2199, comme 2031-05-01</translation>
+        <translation>--at&#xa0;: trouvé «&#xa0;%1&#xa0;»&#xa0;; admis&#xa0;: une date de 1900 à 2199, comme 2031-05-01</translation>
     </message>
     <message>
         <source>--report needs --out OUT.pdf or --out OUT.html</source>
@@ -2447,7 +2447,7 @@
     </message>
     <message>
         <source>%1: found «%2»; allowed: %3</source>
-        <translation>%1 : trouvé « %2 » ; admis : %3</translation>
+        <translation>%1&#xa0;: trouvé «&#xa0;%2&#xa0;»&#xa0;; admis&#xa0;: %3</translation>
     </message>
     <message>
         <source>a name that ends in .pdf or .html</source>
@@ -2471,7 +2471,7 @@
 tierloam [FILE]                        opens the window on a household file (*.tierloam)
 tierloam --demo                        opens a fresh copy of the demo household
 tierloam FILE --import JOURNAL.csv     adds all rows of a journal, or none
-tierloam FILE --record "ROW"           adds one row, prints its id once it is safe on disk
+tierloam FILE --record &quot;ROW&quot;           adds one row, prints its id once it is safe on disk
 tierloam FILE --export JOURNAL.csv     writes the whole journal
 tierloam FILE --summary [--at DATE]    estimates and advice as JSON
 tierloam FILE --calendar OUT.ics [--at DATE]
@@ -2495,7 +2495,7 @@ Exit codes: 0 done; 1 the work failed (disk full; FILE absent, damaged, or in us
 tierloam [FICHIER]                     ouvre la fenêtre sur un fichier de foyer (*.tierloam)
 tierloam --demo                        ouvre une copie neuve du foyer de démonstration
 tierloam FICHIER --import JOURNAL.csv  ajoute toutes les lignes d’un journal, ou aucune
-tierloam FICHIER --record "LIGNE"      ajoute une ligne, affiche son id une fois sûre sur le disque
+tierloam FICHIER --record &quot;LIGNE&quot;      ajoute une ligne, affiche son id une fois sûre sur le disque
 tierloam FICHIER --export JOURNAL.csv  écrit le journal entier
 tierloam FICHIER --summary [--at DATE] estimations et conseils en JSON
 tierloam FICHIER --calendar SORTIE.ics [--at DATE]
@@ -2504,20 +2504,20 @@ tierloam FICHIER --report PILE --out SORTIE.pdf|SORTIE.html [--at DATE] [--lang 
                                        la fiche d’une pile
 tierloam FICHIER --labels SORTIE.pdf [--at DATE] [--lang de]
                                        une étiquette par plateau en place
-tierloam FICHIER --portrait DOSSIER    dessine chaque page dans DOSSIER/PAGE.png ; aussi avec --demo au lieu de FICHIER
+tierloam FICHIER --portrait DOSSIER    dessine chaque page dans DOSSIER/PAGE.png&#xa0;; aussi avec --demo au lieu de FICHIER
     [--at DATE] [--theme light|dark] [--font-scale 100..200] [--size LARGEURxHAUTEUR] [--lang de]
 tierloam --version, tierloam --help
 
-Les colonnes d’un journal : date,stack,action,slot,amount,unit,item,detail,note
+Les colonnes d’un journal&#xa0;: date,stack,action,slot,amount,unit,item,detail,note
 FICHIER est créé quand --import ou --record en nomment un qui n’existe pas.
 
-Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER absent, abîmé ou occupé plus de 5 s) ;
+Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;; FICHIER absent, abîmé ou occupé plus de 5 s) ;
 2 arguments ou données incorrects, et rien n’a été changé.
 </translation>
     </message>
     <message>
         <source>this build has no window and draws no pages; it answers --import, --record, --export, --summary and --calendar</source>
-        <translation>cette version n’a pas de fenêtre et ne dessine pas de pages ; elle répond à --import, --record, --export, --summary et --calendar</translation>
+        <translation>cette version n’a pas de fenêtre et ne dessine pas de pages&#xa0;; elle répond à --import, --record, --export, --summary et --calendar</translation>
     </message>
     <message>
         <source>tierloam --help lists the calls</source>
@@ -2532,7 +2532,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>CoreCalls</name>
     <message>
         <source>%1 cannot be read: %2</source>
-        <translation>%1 ne peut pas être lu : %2</translation>
+        <translation>%1 ne peut pas être lu&#xa0;: %2</translation>
     </message>
     <message>
         <source>another program has changed the journal meanwhile</source>
@@ -2556,15 +2556,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 is the household file itself; name another file for %2</source>
-        <translation>%1 est le fichier du foyer lui-même ; nommer un autre fichier pour %2</translation>
+        <translation>%1 est le fichier du foyer lui-même&#xa0;; nommer un autre fichier pour %2</translation>
     </message>
     <message>
-        <source>The seasons are those south of the equator, since this machine is set up for there. The window's menu Household, Seasons, turns them.</source>
+        <source>The seasons are those south of the equator, since this machine is set up for there. The window&apos;s menu Household, Seasons, turns them.</source>
         <translation>Les saisons sont celles du sud de l’équateur, puisque cette machine est réglée pour là-bas. Dans la fenêtre, le menu Foyer, Saisons, les inverse.</translation>
     </message>
     <message>
-        <source>%1 is not in the journal's own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
-        <translation>%1 n’est pas dans le format propre au journal, que lit --import. La fenêtre lit aussi d’autres tableaux (menu Foyer, Importer un tableau) : elle reconnaît colonnes, séparateurs et codage, et demande ce qu’elle ne peut savoir.</translation>
+        <source>%1 is not in the journal&apos;s own format, which --import reads. The window reads other tables too (its menu Household, Import a table): it finds out columns, marks and encoding, and asks what it cannot know.</source>
+        <translation>%1 n’est pas dans le format propre au journal, que lit --import. La fenêtre lit aussi d’autres tableaux (menu Foyer, Importer un tableau)&#xa0;: elle reconnaît colonnes, séparateurs et codage, et demande ce qu’elle ne peut savoir.</translation>
     </message>
 </context>
 <context>
@@ -2575,7 +2575,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How many worms?</source>
-        <translation>Combien de vers ?</translation>
+        <translation>Combien de vers&#xa0;?</translation>
     </message>
     <message>
         <source>In how much bed</source>
@@ -2583,7 +2583,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>the volume that was searched; without it the count says little</source>
-        <translation>le volume fouillé ; sans lui, le comptage dit peu</translation>
+        <translation>le volume fouillé&#xa0;; sans lui, le comptage dit peu</translation>
     </message>
 </context>
 <context>
@@ -2594,7 +2594,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much paper?</source>
-        <translation>Combien de papier ?</translation>
+        <translation>Combien de papier&#xa0;?</translation>
     </message>
     <message>
         <source>Of</source>
@@ -2602,7 +2602,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>not noted; reckoned as about %1</source>
-        <translation>non notée ; comptée pour %1 environ</translation>
+        <translation>non notée&#xa0;; comptée pour %1 environ</translation>
     </message>
 </context>
 <context>
@@ -2706,7 +2706,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>DrainDoubt</name>
     <message>
         <source>%1 is more than can have run out: the sump holds %2. Is the amount right, and its unit?</source>
-        <translation>%1, c’est plus qu’il n’a pu s’écouler : le bac contient %2. La quantité est-elle juste, et son unité ?</translation>
+        <translation>%1, c’est plus qu’il n’a pu s’écouler&#xa0;: le bac contient %2. La quantité est-elle juste, et son unité&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -2714,7 +2714,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1: %2</source>
         <comment>stack, what is recorded</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>feed %1</source>
@@ -2863,7 +2863,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What happened, in a word?</source>
-        <translation>Que s’est-il passé, en un mot ?</translation>
+        <translation>Que s’est-il passé, en un mot&#xa0;?</translation>
     </message>
     <message>
         <source>%1, …</source>
@@ -3013,7 +3013,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>found «%1»; allowed: %2</source>
-        <translation>trouvé « %1 » ; admis : %2</translation>
+        <translation>trouvé «&#xa0;%1&#xa0;»&#xa0;; admis&#xa0;: %2</translation>
     </message>
     <message>
         <source>each column once</source>
@@ -3021,11 +3021,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>a header with each of %1</source>
-        <translation>un en-tête avec chacun de : %1</translation>
+        <translation>un en-tête avec chacun de&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 cells: %2; there are %3</source>
-        <translation>%1 cellules : %2 ; il y en a %3</translation>
+        <translation>%1 cellules&#xa0;: %2&#xa0;; il y en a %3</translation>
     </message>
     <message>
         <source>a header with %1</source>
@@ -3045,7 +3045,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>a share from 0 to 100 %</source>
-        <translation>une part de 0 à 100 %</translation>
+        <translation>une part de 0 à 100&#xa0;%</translation>
     </message>
     <message>
         <source>Mean of what a logger read on this day (%1)</source>
@@ -3061,7 +3061,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 was first set up on %2; nothing can be dated before that.</source>
-        <translation>%1 a été installée le %2 ; rien ne peut être daté d’avant.</translation>
+        <translation>%1 a été installée le %2&#xa0;; rien ne peut être daté d’avant.</translation>
     </message>
     <message>
         <source>%1 has been retired.</source>
@@ -3073,11 +3073,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A stack cannot be called «%1»: no semicolon, no control character, and no blank at either end.</source>
-        <translation>Une pile ne peut pas s’appeler « %1 » : pas de point-virgule, pas de caractère de contrôle, et pas d’espace au début ou à la fin.</translation>
+        <translation>Une pile ne peut pas s’appeler «&#xa0;%1&#xa0;»&#xa0;: pas de point-virgule, pas de caractère de contrôle, et pas d’espace au début ou à la fin.</translation>
     </message>
     <message>
         <source>%1 has no slot %2 then; trays that stand: %3.</source>
-        <translation>%1 n’a pas de niveau %2 à ce moment ; plateaux en place : %3.</translation>
+        <translation>%1 n’a pas de niveau %2 à ce moment&#xa0;; plateaux en place&#xa0;: %3.</translation>
     </message>
     <message>
         <source>No tray of %1 is bedded then.</source>
@@ -3089,11 +3089,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 has no tray in storage then; trays that stand: %2.</source>
-        <translation>%1 n’a pas de plateau rangé à ce moment ; plateaux en place : %2.</translation>
+        <translation>%1 n’a pas de plateau rangé à ce moment&#xa0;; plateaux en place&#xa0;: %2.</translation>
     </message>
     <message>
         <source>A rotation needs two trays or more; trays of %1 that stand then: %2.</source>
-        <translation>Une rotation demande deux plateaux ou plus ; plateaux de %1 en place à ce moment : %2.</translation>
+        <translation>Une rotation demande deux plateaux ou plus&#xa0;; plateaux de %1 en place à ce moment&#xa0;: %2.</translation>
     </message>
     <message>
         <source>No tray of %1 is drying then, so the harvest must say its slot.</source>
@@ -3109,7 +3109,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Fewer trays cannot be owned than stand; trays of %1 that stand then: %2.</source>
-        <translation>On ne peut pas posséder moins de plateaux qu’il n’y en a en place ; plateaux de %1 en place à ce moment : %2.</translation>
+        <translation>On ne peut pas posséder moins de plateaux qu’il n’y en a en place&#xa0;; plateaux de %1 en place à ce moment&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Worms cannot be moved from %1 to itself.</source>
@@ -3125,7 +3125,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>«%1» is known neither to the table of materials nor as an own material.</source>
-        <translation>« %1 » n’est ni dans la liste des matières ni une matière personnelle.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est ni dans la liste des matières ni une matière personnelle.</translation>
     </message>
     <message>
         <source>The entry is not there any more.</source>
@@ -3133,11 +3133,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Later entries that now fall to another batch: %1</source>
-        <translation>Entrées suivantes qui passent maintenant à un autre lot : %1</translation>
+        <translation>Entrées suivantes qui passent maintenant à un autre lot&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1: a second species in this stack; from here on all its worms are reckoned as %2, not %3.</source>
-        <translation>%1 : une deuxième espèce dans cette pile ; dès ici tous ses vers sont calculés comme %2, non comme %3.</translation>
+        <translation>%1&#xa0;: une deuxième espèce dans cette pile&#xa0;; dès ici tous ses vers sont calculés comme %2, non comme %3.</translation>
     </message>
     <message>
         <source>1 to %1</source>
@@ -3149,7 +3149,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>a stack that has been set up: %1</source>
-        <translation>une pile installée : %1</translation>
+        <translation>une pile installée&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 or later, behind the first setup of %2</source>
@@ -3177,31 +3177,31 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>none: no tray of %1 is bedded then</source>
-        <translation>aucun : aucun plateau de %1 n’a de litière à ce moment</translation>
+        <translation>aucun&#xa0;: aucun plateau de %1 n’a de litière à ce moment</translation>
     </message>
     <message>
         <source>%1, said in full: the only tray is drying</source>
-        <translation>%1, dit expressément : le seul plateau sèche</translation>
+        <translation>%1, dit expressément&#xa0;: le seul plateau sèche</translation>
     </message>
     <message>
         <source>%1: no tray is in storage</source>
-        <translation>%1 : aucun plateau n’est rangé</translation>
+        <translation>%1&#xa0;: aucun plateau n’est rangé</translation>
     </message>
     <message>
         <source>%1, said in full: no tray is drying</source>
-        <translation>%1, dit expressément : aucun plateau ne sèche</translation>
+        <translation>%1, dit expressément&#xa0;: aucun plateau ne sèche</translation>
     </message>
     <message>
         <source>a step that needs no drying tray: %1</source>
-        <translation>une étape qui ne demande pas de plateau en séchage : %1</translation>
+        <translation>une étape qui ne demande pas de plateau en séchage&#xa0;: %1</translation>
     </message>
     <message>
         <source>a step that needs no second tray; trays that stand then: %1</source>
-        <translation>une étape qui ne demande pas de deuxième plateau ; plateaux en place à ce moment : %1</translation>
+        <translation>une étape qui ne demande pas de deuxième plateau&#xa0;; plateaux en place à ce moment&#xa0;: %1</translation>
     </message>
     <message>
         <source>trays=%1 or more: so many stand then</source>
-        <translation>trays=%1 ou plus : autant sont en place</translation>
+        <translation>trays=%1 ou plus&#xa0;: autant sont en place</translation>
     </message>
     <message>
         <source>to= and the name of another stack</source>
@@ -3244,7 +3244,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>un mot comme smell, flies, mites, escape, mould, away</translation>
     </message>
     <message>
-        <source>a day not before the row's own date</source>
+        <source>a day not before the row&apos;s own date</source>
         <translation>un jour qui ne précède pas la date de la ligne</translation>
     </message>
     <message>
@@ -3269,11 +3269,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>a row that leaves later entries possible; this one stands against entry %1 (%2): %3</source>
-        <translation>une ligne qui laisse possibles les entrées suivantes ; celle-ci s’oppose à l’entrée %1 (%2) : %3</translation>
+        <translation>une ligne qui laisse possibles les entrées suivantes&#xa0;; celle-ci s’oppose à l’entrée %1 (%2)&#xa0;: %3</translation>
     </message>
     <message>
         <source>This is not a table of text: it holds zero bytes. Save it as CSV and try again.</source>
-        <translation>Ceci n’est pas un tableau de texte : il contient des octets nuls. L’enregistrer en CSV et réessayer.</translation>
+        <translation>Ceci n’est pas un tableau de texte&#xa0;: il contient des octets nuls. L’enregistrer en CSV et réessayer.</translation>
     </message>
     <message>
         <source>The file is empty.</source>
@@ -3281,11 +3281,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The first row, which names the columns, cannot be read: its quote marks are not in order.</source>
-        <translation>La première ligne, qui nomme les colonnes, ne peut pas être lue : ses guillemets ne sont pas en ordre.</translation>
+        <translation>La première ligne, qui nomme les colonnes, ne peut pas être lue&#xa0;: ses guillemets ne sont pas en ordre.</translation>
     </message>
     <message>
         <source>%1 cannot be read: %2</source>
-        <translation>%1 ne peut pas être lu : %2</translation>
+        <translation>%1 ne peut pas être lu&#xa0;: %2</translation>
     </message>
     <message>
         <source>it is larger than %1 MB.</source>
@@ -3373,7 +3373,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 cells, as the first row has; there are %2</source>
-        <translation>%1 cellules, comme la première ligne ; il y en a %2</translation>
+        <translation>%1 cellules, comme la première ligne&#xa0;; il y en a %2</translation>
     </message>
     <message>
         <source>a year of four digits, or the answer which century is meant</source>
@@ -3409,7 +3409,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 could not be written: %2. What was there before is unchanged.</source>
-        <translation>%1 n’a pas pu être écrit : %2. Ce qui s’y trouvait avant est inchangé.</translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: %2. Ce qui s’y trouvait avant est inchangé.</translation>
     </message>
     <message>
         <source>%1 was written, but the disk did not confirm it.</source>
@@ -3425,7 +3425,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>an amount, which is missing</source>
-        <translation>une quantité ; elle manque</translation>
+        <translation>une quantité&#xa0;; elle manque</translation>
     </message>
     <message>
         <source>«%1» of %2</source>
@@ -3437,19 +3437,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 would not be possible any more: %2 Delete or change that entry first.</source>
-        <translation>%1 ne serait plus possible : %2 Supprimer ou modifier d’abord cette entrée.</translation>
+        <translation>%1 ne serait plus possible&#xa0;: %2 Supprimer ou modifier d’abord cette entrée.</translation>
     </message>
     <message>
         <source>today or a day before: this day has not come</source>
-        <translation>aujourd’hui ou un jour d’avant : ce jour n’est pas encore venu</translation>
+        <translation>aujourd’hui ou un jour d’avant&#xa0;: ce jour n’est pas encore venu</translation>
     </message>
     <message>
         <source>Taken as usual, since the imported table does not say it; put right what was otherwise</source>
-        <translation>Pris comme d’habitude, le tableau importé ne le disant pas ; corriger ce qui était autrement</translation>
+        <translation>Pris comme d’habitude, le tableau importé ne le disant pas&#xa0;; corriger ce qui était autrement</translation>
     </message>
     <message>
         <source>text in UTF-8; this may be Latin-1</source>
-        <translation>un texte en UTF-8 ; ceci est peut-être du Latin-1</translation>
+        <translation>un texte en UTF-8&#xa0;; ceci est peut-être du Latin-1</translation>
     </message>
     <message>
         <source>text in UTF-16</source>
@@ -3457,15 +3457,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>cells parted by commas (,); in this file semicolons (;) part them</source>
-        <translation>des cellules séparées par des virgules (,) ; dans ce fichier ce sont des points-virgules (;)</translation>
+        <translation>des cellules séparées par des virgules (,)&#xa0;; dans ce fichier ce sont des points-virgules (;)</translation>
     </message>
     <message>
         <source>cells parted by commas (,); in this file tabs part them</source>
-        <translation>des cellules séparées par des virgules (,) ; dans ce fichier ce sont des tabulations</translation>
+        <translation>des cellules séparées par des virgules (,)&#xa0;; dans ce fichier ce sont des tabulations</translation>
     </message>
     <message>
         <source>a header with %1 as the first row; this one is an entry</source>
-        <translation>un en-tête avec %1 en première ligne ; celle-ci est une entrée</translation>
+        <translation>un en-tête avec %1 en première ligne&#xa0;; celle-ci est une entrée</translation>
     </message>
     <message>
         <source>column %1</source>
@@ -3480,7 +3480,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much was fed?</source>
-        <translation>Combien de nourriture ?</translation>
+        <translation>Combien de nourriture&#xa0;?</translation>
     </message>
     <message>
         <source>Food</source>
@@ -3524,7 +3524,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much paper?</source>
-        <translation>Combien de papier ?</translation>
+        <translation>Combien de papier&#xa0;?</translation>
     </message>
     <message>
         <source>Of</source>
@@ -3544,7 +3544,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1 cm</source>
@@ -3592,7 +3592,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>published</source>
@@ -3711,23 +3711,23 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Ready: feed-to-cast at most</source>
-        <translation>Prêt : aliment/compost au plus</translation>
+        <translation>Prêt&#xa0;: aliment/compost au plus</translation>
     </message>
     <message>
         <source>Ready: castings at least</source>
-        <translation>Prêt : lombricompost au moins</translation>
+        <translation>Prêt&#xa0;: lombricompost au moins</translation>
     </message>
     <message>
         <source>Nearly ready: feed-to-cast at most</source>
-        <translation>Presque prêt : aliment/compost au plus</translation>
+        <translation>Presque prêt&#xa0;: aliment/compost au plus</translation>
     </message>
     <message>
         <source>Filled: castings at least</source>
-        <translation>Rempli : lombricompost au moins</translation>
+        <translation>Rempli&#xa0;: lombricompost au moins</translation>
     </message>
     <message>
         <source>Filled: feed-to-cast at most</source>
-        <translation>Rempli : aliment/compost au plus</translation>
+        <translation>Rempli&#xa0;: aliment/compost au plus</translation>
     </message>
     <message>
         <source>Room kept under the rim</source>
@@ -3871,63 +3871,63 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Lifting: weight at the best posture</source>
-        <translation>Soulever : poids dans la meilleure posture</translation>
+        <translation>Soulever&#xa0;: poids dans la meilleure posture</translation>
     </message>
     <message>
         <source>Lifting: reach of the best posture</source>
-        <translation>Soulever : portée de la meilleure posture</translation>
+        <translation>Soulever&#xa0;: portée de la meilleure posture</translation>
     </message>
     <message>
         <source>Lifting: farthest reach</source>
-        <translation>Soulever : portée la plus grande</translation>
+        <translation>Soulever&#xa0;: portée la plus grande</translation>
     </message>
     <message>
         <source>Lifting: height of the best posture</source>
-        <translation>Soulever : hauteur de la meilleure posture</translation>
+        <translation>Soulever&#xa0;: hauteur de la meilleure posture</translation>
     </message>
     <message>
         <source>Lifting: lost for each cm of height beside it</source>
-        <translation>Soulever : perte par cm de hauteur à l’écart de celle-ci</translation>
+        <translation>Soulever&#xa0;: perte par cm de hauteur à l’écart de celle-ci</translation>
     </message>
     <message>
         <source>Lifting: greatest height</source>
-        <translation>Soulever : hauteur la plus grande</translation>
+        <translation>Soulever&#xa0;: hauteur la plus grande</translation>
     </message>
     <message>
         <source>Lifting: least travel reckoned</source>
-        <translation>Soulever : plus petit trajet compté</translation>
+        <translation>Soulever&#xa0;: plus petit trajet compté</translation>
     </message>
     <message>
         <source>Lifting: share that travel leaves</source>
-        <translation>Soulever : part que laisse le trajet</translation>
+        <translation>Soulever&#xa0;: part que laisse le trajet</translation>
     </message>
     <message>
         <source>Lifting: travel at which the rest is lost</source>
-        <translation>Soulever : trajet où le reste est perdu</translation>
+        <translation>Soulever&#xa0;: trajet où le reste est perdu</translation>
     </message>
     <message>
         <source>Lifting: farthest travel</source>
-        <translation>Soulever : trajet le plus grand</translation>
+        <translation>Soulever&#xa0;: trajet le plus grand</translation>
     </message>
     <message>
         <source>Lifting: lost for each degree of twist</source>
-        <translation>Soulever : perte par degré de rotation</translation>
+        <translation>Soulever&#xa0;: perte par degré de rotation</translation>
     </message>
     <message>
         <source>Lifting: greatest twist</source>
-        <translation>Soulever : rotation la plus grande</translation>
+        <translation>Soulever&#xa0;: rotation la plus grande</translation>
     </message>
     <message>
         <source>Lifting: a rim for a grip, held low</source>
-        <translation>Soulever : un bord comme prise, tenu bas</translation>
+        <translation>Soulever&#xa0;: un bord comme prise, tenu bas</translation>
     </message>
     <message>
         <source>Lifting: a poor grip</source>
-        <translation>Soulever : une mauvaise prise</translation>
+        <translation>Soulever&#xa0;: une mauvaise prise</translation>
     </message>
     <message>
         <source>Lifting: from the ankles to a box</source>
-        <translation>Soulever : des chevilles à une caisse</translation>
+        <translation>Soulever&#xa0;: des chevilles à une caisse</translation>
     </message>
     <message>
         <source>Weight of an empty tray</source>
@@ -3975,15 +3975,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A bed through the year, as proposed: indoors</source>
-        <translation>Un lit au fil de l’année, tel que proposé : à l’intérieur</translation>
+        <translation>Un lit au fil de l’année, tel que proposé&#xa0;: à l’intérieur</translation>
     </message>
     <message>
         <source>A bed through the year, as proposed: garage, shed or porch</source>
-        <translation>Un lit au fil de l’année, tel que proposé : garage, remise ou véranda</translation>
+        <translation>Un lit au fil de l’année, tel que proposé&#xa0;: garage, remise ou véranda</translation>
     </message>
     <message>
         <source>A bed through the year, as proposed: outdoors</source>
-        <translation>Un lit au fil de l’année, tel que proposé : à l’extérieur</translation>
+        <translation>Un lit au fil de l’année, tel que proposé&#xa0;: à l’extérieur</translation>
     </message>
 </context>
 <context>
@@ -3994,7 +3994,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much water went through?</source>
-        <translation>Combien d’eau a traversé ?</translation>
+        <translation>Combien d’eau a traversé&#xa0;?</translation>
     </message>
     <message>
         <source>spigot shut, water through, everything drained at once</source>
@@ -4009,7 +4009,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>FoodDoubt</name>
     <message>
         <source>That is %1, and the stack takes no more food today, for what was given these days: it takes more within the week.</source>
-        <translation>Cela fait %1, et la pile ne supporte plus de nourriture aujourd’hui, vu ce qu’elle a reçu ces jours-ci : elle en supportera d’ici une semaine.</translation>
+        <translation>Cela fait %1, et la pile ne supporte plus de nourriture aujourd’hui, vu ce qu’elle a reçu ces jours-ci&#xa0;: elle en supportera d’ici une semaine.</translation>
     </message>
     <message>
         <source>That is %1, and the stack takes no more food this week.</source>
@@ -4017,7 +4017,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>That is %1. The stack takes at most %2 today, for what was given these days: more within the week.</source>
-        <translation>Cela fait %1. La pile supporte au plus %2 aujourd’hui, vu ce qu’elle a reçu ces jours-ci : davantage d’ici une semaine.</translation>
+        <translation>Cela fait %1. La pile supporte au plus %2 aujourd’hui, vu ce qu’elle a reçu ces jours-ci&#xa0;: davantage d’ici une semaine.</translation>
     </message>
     <message>
         <source>That is %1. The stack takes at most %2 this week.</source>
@@ -4025,11 +4025,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
-        <translation>Cela fait %1, et plus rien n’entre dans le plateau : vérifier la quantité et son unité.</translation>
+        <translation>Cela fait %1, et plus rien n’entre dans le plateau&#xa0;: vérifier la quantité et son unité.</translation>
     </message>
     <message>
         <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
-        <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout : vérifier la quantité et son unité.</translation>
+        <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout&#xa0;: vérifier la quantité et son unité.</translation>
     </message>
     <message>
         <source>By the estimates food is better left out now. %1</source>
@@ -4242,8 +4242,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
 <context>
     <name>Formats</name>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
+        <source>%1&#xa0;%2</source>
+        <translation>%1&#xa0;%2</translation>
     </message>
     <message>
         <source>%1 (%2–%3)</source>
@@ -4278,8 +4278,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>°C</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1&#xa0;%</source>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1/wk</source>
@@ -4291,7 +4291,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>sq ft</source>
@@ -4422,38 +4422,38 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Gathered: %1, for %2 of delay in all; none waits more than %3 for others.</source>
-        <translation>Regroupé : %1, pour %2 de retard en tout ; aucune n’attend les autres plus de %3.</translation>
+        <translation>Regroupé&#xa0;: %1, pour %2 de retard en tout&#xa0;; aucune n’attend les autres plus de %3.</translation>
     </message>
     <message>
         <source>Gathered: %1, and none waits.</source>
-        <translation>Regroupé : %1, et aucune n’attend.</translation>
+        <translation>Regroupé&#xa0;: %1, et aucune n’attend.</translation>
     </message>
     <message>
         <source>Nothing can be gathered: harvests of two stacks meet, and only one stack has any.</source>
-        <translation>Rien à regrouper : il faut des récoltes de deux piles, et une seule en a.</translation>
+        <translation>Rien à regrouper&#xa0;: il faut des récoltes de deux piles, et une seule en a.</translation>
     </message>
     <message>
         <source>Nothing is left to be gathered: the harvests meet as they come.</source>
-        <translation>Il ne reste rien à regrouper : les récoltes tombent déjà ensemble.</translation>
+        <translation>Il ne reste rien à regrouper&#xa0;: les récoltes tombent déjà ensemble.</translation>
     </message>
     <message>
         <source>Nothing can be gathered: the two harvests that come nearest to each other are %1 apart, and none may wait more than %2.</source>
-        <translation>Rien à regrouper : les deux récoltes les plus proches sont à %1 l’une de l’autre, et aucune ne peut attendre plus de %2.</translation>
+        <translation>Rien à regrouper&#xa0;: les deux récoltes les plus proches sont à %1 l’une de l’autre, et aucune ne peut attendre plus de %2.</translation>
     </message>
     <message>
         <source>Nothing is gathered: a day saved is worth %1 of delay here, and the wait, with what it holds up in its stack, would come to more.</source>
-        <translation>Rien n’est regroupé : un jour épargné vaut ici %1 de retard, et l’attente, avec tout ce qu’elle retarde dans sa pile, en coûterait davantage.</translation>
+        <translation>Rien n’est regroupé&#xa0;: un jour épargné vaut ici %1 de retard, et l’attente, avec tout ce qu’elle retarde dans sa pile, en coûterait davantage.</translation>
     </message>
 </context>
 <context>
     <name>Handbook</name>
     <message>
         <source>A stack is a pile of trays with holes in their floors, over a drainage tray, under a lid. Worms live in all of it. You feed the highest tray; what they have eaten stays behind as castings; when the top tray holds mostly castings, the next tray goes on top, and when there is no tray left, the bottom one is emptied.</source>
-        <translation>Une pile est un empilement de plateaux au fond troué, sur un plateau de drainage, sous un couvercle. Les vers vivent partout dedans. On nourrit le plateau le plus haut ; ce qu’ils ont mangé reste sous forme de lombricompost ; quand le plateau du haut contient surtout du lombricompost, le plateau suivant se pose dessus, et quand il ne reste plus de plateau, celui du bas est vidé.</translation>
+        <translation>Une pile est un empilement de plateaux au fond troué, sur un plateau de drainage, sous un couvercle. Les vers vivent partout dedans. On nourrit le plateau le plus haut&#xa0;; ce qu’ils ont mangé reste sous forme de lombricompost&#xa0;; quand le plateau du haut contient surtout du lombricompost, le plateau suivant se pose dessus, et quand il ne reste plus de plateau, celui du bas est vidé.</translation>
     </message>
     <message>
         <source>Everything else follows from one rule: nobody can see inside a tray. What is known is what went in, what ran out and a look now and then. Write these down, and the program says how far each tray is, and how sure it is.</source>
-        <translation>Tout le reste découle d’une règle : personne ne voit dans un plateau. Ce qu’on sait, c’est ce qui est entré, ce qui a coulé, et un regard de temps en temps. Notez-le, et le programme dit où en est chaque plateau, et avec quelle certitude.</translation>
+        <translation>Tout le reste découle d’une règle&#xa0;: personne ne voit dans un plateau. Ce qu’on sait, c’est ce qui est entré, ce qui a coulé, et un regard de temps en temps. Notez-le, et le programme dit où en est chaque plateau, et avec quelle certitude.</translation>
     </message>
     <message>
         <source>Where to go from here</source>
@@ -4461,27 +4461,27 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>You have no stack yet: [[start|starting a stack]].</source>
-        <translation>Vous n’avez pas encore de pile : [[start|démarrer une pile]].</translation>
+        <translation>Vous n’avez pas encore de pile&#xa0;: [[start|démarrer une pile]].</translation>
     </message>
     <message>
         <source>You have one, and wonder what to do: [[feeding|feeding]], [[bedding|bedding]], [[water|water and drainage]].</source>
-        <translation>Vous en avez une et vous demandez quoi faire : [[feeding|nourrir]], [[bedding|litière]], [[water|eau et drainage]].</translation>
+        <translation>Vous en avez une et vous demandez quoi faire&#xa0;: [[feeding|nourrir]], [[bedding|litière]], [[water|eau et drainage]].</translation>
     </message>
     <message>
         <source>A tray looks full: [[add-tray|when to add a tray]], [[harvest|rotation and harvest]], [[use|using castings and leachate]].</source>
-        <translation>Un plateau a l’air plein : [[add-tray|quand ajouter un plateau]], [[harvest|rotation et récolte]], [[use|utiliser le lombricompost et le lixiviat]].</translation>
+        <translation>Un plateau a l’air plein&#xa0;: [[add-tray|quand ajouter un plateau]], [[harvest|rotation et récolte]], [[use|utiliser le lombricompost et le lixiviat]].</translation>
     </message>
     <message>
         <source>Something smells, flies or dies: [[symptoms|what may be wrong]], put in order by what is known of your stack.</source>
-        <translation>Quelque chose sent, vole ou meurt : [[symptoms|ce qui peut ne pas aller]], classé d’après ce qu’on sait de votre pile.</translation>
+        <translation>Quelque chose sent, vole ou meurt&#xa0;: [[symptoms|ce qui peut ne pas aller]], classé d’après ce qu’on sait de votre pile.</translation>
     </message>
     <message>
         <source>You want to know how the estimates are made: [[inside|what is inside the model]].</source>
-        <translation>Vous voulez savoir comment se font les estimations : [[inside|ce qu’il y a dans le modèle]].</translation>
+        <translation>Vous voulez savoir comment se font les estimations&#xa0;: [[inside|ce qu’il y a dans le modèle]].</translation>
     </message>
     <message>
         <source>A first tray, some bedding and a few handfuls of worms are enough. Begin with one tray alone; the others wait.</source>
-        <translation>Un premier plateau, un peu de litière et quelques poignées de vers suffisent. Commencez avec un seul plateau ; les autres attendent.</translation>
+        <translation>Un premier plateau, un peu de litière et quelques poignées de vers suffisent. Commencez avec un seul plateau&#xa0;; les autres attendent.</translation>
     </message>
     <message>
         <source>Stand the drainage tray level, with one tray on it. Leave the spigot open over a jar, or shut it and look at it each week.</source>
@@ -4501,7 +4501,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A small stock is no mistake. Everything takes longer: the first tray stays alone for {first-tray-alone}, and with few worms nearer to the end of that.</source>
-        <translation>Commencer avec peu de vers n’est pas une erreur. Tout prend plus de temps : le premier plateau reste seul {first-tray-alone}, et avec peu de vers plus près de la fin de ce délai.</translation>
+        <translation>Commencer avec peu de vers n’est pas une erreur. Tout prend plus de temps&#xa0;: le premier plateau reste seul {first-tray-alone}, et avec peu de vers plus près de la fin de ce délai.</translation>
     </message>
     <message>
         <source>The first weeks</source>
@@ -4509,7 +4509,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Some worms climb the walls in the first nights. Leave a light on and the lid closed; they settle.</source>
-        <translation>Quelques vers grimpent aux parois les premières nuits. Laisser une lampe allumée et le couvercle fermé ; ils s’installent.</translation>
+        <translation>Quelques vers grimpent aux parois les premières nuits. Laisser une lampe allumée et le couvercle fermé&#xa0;; ils s’installent.</translation>
     </message>
     <message>
         <source>Nothing much seems to happen. Food has to soften before worms can eat it, and it softens faster the more worms there are.</source>
@@ -4525,7 +4525,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Composting worms eat about {feed-share} of their own mass of fresh food a day when they have time to get at it. A new stack eats less: the colony is small, and what it eats has to soften first. The program reckons from your journal what each stack can take this week.</source>
-        <translation>Les vers de compost mangent par jour environ {feed-share} de leur propre masse de nourriture fraîche, quand ils ont le temps de l’atteindre. Une pile neuve mange moins : la colonie est petite, et ce qu’elle mange doit d’abord ramollir. Le programme calcule d’après votre journal ce que chaque pile peut prendre cette semaine.</translation>
+        <translation>Les vers de compost mangent par jour environ {feed-share} de leur propre masse de nourriture fraîche, quand ils ont le temps de l’atteindre. Une pile neuve mange moins&#xa0;: la colonie est petite, et ce qu’elle mange doit d’abord ramollir. Le programme calcule d’après votre journal ce que chaque pile peut prendre cette semaine.</translation>
     </message>
     <message>
         <source>How to feed</source>
@@ -4545,7 +4545,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Write it down: one click on Feed takes the usual amount, for today.</source>
-        <translation>Le noter : un clic sur Nourrir note la quantité habituelle, pour aujourd’hui.</translation>
+        <translation>Le noter&#xa0;: un clic sur Nourrir note la quantité habituelle, pour aujourd’hui.</translation>
     </message>
     <message>
         <source>What to feed</source>
@@ -4557,19 +4557,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Too much food harms in three ways: it takes the air while it rots, it heats, and it sinks together and holds water. A stack that was fed too little loses nothing but time.</source>
-        <translation>Trop de nourriture nuit de trois façons : elle prend l’air en pourrissant, elle chauffe, et elle se tasse et retient l’eau. Une pile trop peu nourrie ne perd que du temps.</translation>
+        <translation>Trop de nourriture nuit de trois façons&#xa0;: elle prend l’air en pourrissant, elle chauffe, et elle se tasse et retient l’eau. Une pile trop peu nourrie ne perd que du temps.</translation>
     </message>
     <message>
         <source>A bed gone sour (a sharp smell, pH below {sour-below}): stop feeding, loosen it, and strew {lime} of calcium carbonate or crushed eggshell over a square metre, once.</source>
-        <translation>Un lit devenu acide (odeur piquante, pH sous {sour-below}) : cesser de nourrir, l’aérer, et répandre une fois {lime} de carbonate de calcium ou de coquilles d’œuf écrasées par mètre carré.</translation>
+        <translation>Un lit devenu acide (odeur piquante, pH sous {sour-below})&#xa0;: cesser de nourrir, l’aérer, et répandre une fois {lime} de carbonate de calcium ou de coquilles d’œuf écrasées par mètre carré.</translation>
     </message>
     <message>
         <source>Bedding is the house of the worms and half of their food: shredded cardboard or paper, leaves, coir, shavings. A new tray takes a layer of {bedding-depth}.</source>
-        <translation>La litière est la maison des vers et la moitié de leur nourriture : carton ou papier déchiqueté, feuilles, fibre de coco, copeaux. Un nouveau plateau en reçoit une couche de {bedding-depth}.</translation>
+        <translation>La litière est la maison des vers et la moitié de leur nourriture&#xa0;: carton ou papier déchiqueté, feuilles, fibre de coco, copeaux. Un nouveau plateau en reçoit une couche de {bedding-depth}.</translation>
     </message>
     <message>
         <source>Shred it to finger width; whole sheets lie like a roof and let nothing through.</source>
-        <translation>La déchirer à la largeur d’un doigt ; des feuilles entières font un toit et ne laissent rien passer.</translation>
+        <translation>La déchirer à la largeur d’un doigt&#xa0;; des feuilles entières font un toit et ne laissent rien passer.</translation>
     </message>
     <message>
         <source>Wet it until a handful, pressed hard, gives a few drops. Paper takes about {paper-water} of water by weight.</source>
@@ -4593,15 +4593,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Leaves, straw: much the same, and they bring life of their own.</source>
-        <translation>Feuilles, paille : à peu près pareil, et elles apportent leur propre vie.</translation>
+        <translation>Feuilles, paille&#xa0;: à peu près pareil, et elles apportent leur propre vie.</translation>
     </message>
     <message>
         <source>Coir and shavings hold air and water, and most of them stay: use them as they are or sift them out.</source>
-        <translation>La fibre de coco et les copeaux gardent l’air et l’eau, et la plupart restent : les utiliser tels quels ou les tamiser.</translation>
+        <translation>La fibre de coco et les copeaux gardent l’air et l’eau, et la plupart restent&#xa0;: les utiliser tels quels ou les tamiser.</translation>
     </message>
     <message>
         <source>A good bed is wet and drips not: moisture of {moisture-range}, best {moisture-best}. Scraps are mostly water and often enough; coir and cardboard in a warm room need some.</source>
-        <translation>Un bon lit est mouillé et ne goutte pas : humidité de {moisture-range}, au mieux {moisture-best}. Les restes sont surtout de l’eau et suffisent souvent ; la fibre de coco et le carton dans une pièce chaude en demandent un peu.</translation>
+        <translation>Un bon lit est mouillé et ne goutte pas&#xa0;: humidité de {moisture-range}, au mieux {moisture-best}. Les restes sont surtout de l’eau et suffisent souvent&#xa0;; la fibre de coco et le carton dans une pièce chaude en demandent un peu.</translation>
     </message>
     <message>
         <source>How wet is it</source>
@@ -4609,11 +4609,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Press a handful hard. Nothing comes: too dry. A few drops: right. A stream: too wet.</source>
-        <translation>Presser fort une poignée. Rien ne vient : trop sec. Quelques gouttes : bien. Un filet : trop mouillé.</translation>
+        <translation>Presser fort une poignée. Rien ne vient&#xa0;: trop sec. Quelques gouttes&#xa0;: bien. Un filet&#xa0;: trop mouillé.</translation>
     </message>
     <message>
         <source>Dry, pale paper under the cover: too dry. Worms in the lid, a sour smell, a shining surface: too wet.</source>
-        <translation>Du papier sec et pâle sous la couverture : trop sec. Des vers au couvercle, une odeur aigre, une surface luisante : trop mouillé.</translation>
+        <translation>Du papier sec et pâle sous la couverture&#xa0;: trop sec. Des vers au couvercle, une odeur aigre, une surface luisante&#xa0;: trop mouillé.</translation>
     </message>
     <message>
         <source>Watering</source>
@@ -4641,11 +4641,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Some worms swim in the sump, about {worms-in-sump} of them. That is normal: put them back into the top tray.</source>
-        <translation>Quelques vers nagent dans le bac, environ {worms-in-sump} d’entre eux. C’est normal : les remettre dans le plateau du haut.</translation>
+        <translation>Quelques vers nagent dans le bac, environ {worms-in-sump} d’entre eux. C’est normal&#xa0;: les remettre dans le plateau du haut.</translation>
     </message>
     <message>
         <source>If it smells or hardly runs, flush: spigot shut, water through, everything drained at once.</source>
-        <translation>S’il sent ou coule à peine, rincer : robinet fermé, eau au travers, tout vidangé d’un coup.</translation>
+        <translation>S’il sent ou coule à peine, rincer&#xa0;: robinet fermé, eau au travers, tout vidangé d’un coup.</translation>
     </message>
     <message>
         <source>What runs out is leachate, no brewed tea. What it can be used for, and how far to dilute it, stands under [[use|using castings and leachate]].</source>
@@ -4693,11 +4693,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Behind the pages runs a model of the colony and its trays: food softens, worms eat what has softened, grow, lay and die, castings stay, water seeps down, the bed warms and breathes. It runs not once but {members} times, each with other parameters from the ranges below. What you write down weighs these members: those that agree with your journal count for more.</source>
-        <translation>Derrière les pages tourne un modèle de la colonie et de ses plateaux : la nourriture ramollit, les vers mangent ce qui a ramolli, grandissent, pondent et meurent, le lombricompost reste, l’eau s’infiltre, le lit chauffe et respire. Il tourne non pas une fois mais {members}, chacune avec d’autres paramètres pris dans les plages ci-dessous. Ce que vous notez pèse ces membres : ceux qui s’accordent avec votre journal comptent davantage.</translation>
+        <translation>Derrière les pages tourne un modèle de la colonie et de ses plateaux&#xa0;: la nourriture ramollit, les vers mangent ce qui a ramolli, grandissent, pondent et meurent, le lombricompost reste, l’eau s’infiltre, le lit chauffe et respire. Il tourne non pas une fois mais {members}, chacune avec d’autres paramètres pris dans les plages ci-dessous. Ce que vous notez pèse ces membres&#xa0;: ceux qui s’accordent avec votre journal comptent davantage.</translation>
     </message>
     <message>
         <source>So every figure has a range. It holds {band-share} of what is still possible. A wide range is no fault of the page: it says that nobody can know it better from what was written down, and a look would narrow it.</source>
-        <translation>Chaque chiffre a donc une plage. Elle contient {band-share} de ce qui est encore possible. Une plage large n’est pas un défaut de la page : elle dit que personne ne peut mieux savoir d’après ce qui a été noté, et qu’un regard la resserrerait.</translation>
+        <translation>Chaque chiffre a donc une plage. Elle contient {band-share} de ce qui est encore possible. Une plage large n’est pas un défaut de la page&#xa0;: elle dit que personne ne peut mieux savoir d’après ce qui a été noté, et qu’un regard la resserrerait.</translation>
     </message>
     <message>
         <source>How far to trust it</source>
@@ -4705,23 +4705,23 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The order of things, and which tray is ahead: well.</source>
-        <translation>L’ordre des choses, et quel plateau est en avance : bien.</translation>
+        <translation>L’ordre des choses, et quel plateau est en avance&#xa0;: bien.</translation>
     </message>
     <message>
         <source>Dates months ahead: as a season, not as a day. Softening is known to a factor of two.</source>
-        <translation>Les dates à des mois d’ici : comme saison, non comme jour. Le ramollissement est connu à un facteur deux près.</translation>
+        <translation>Les dates à des mois d’ici&#xa0;: comme saison, non comme jour. Le ramollissement est connu à un facteur deux près.</translation>
     </message>
     <message>
         <source>Numbers of worms: within a factor, unless you weigh some.</source>
-        <translation>Le nombre de vers : à un facteur près, sauf si vous en pesez.</translation>
+        <translation>Le nombre de vers&#xa0;: à un facteur près, sauf si vous en pesez.</translation>
     </message>
     <message>
         <source>What it does not know: rot without air in a corner, mites, birds, a lid left open. Write such things down as events.</source>
-        <translation>Ce qu’il ne sait pas : une pourriture sans air dans un coin, des acariens, des oiseaux, un couvercle resté ouvert. Noter ces choses comme événements.</translation>
+        <translation>Ce qu’il ne sait pas&#xa0;: une pourriture sans air dans un coin, des acariens, des oiseaux, un couvercle resté ouvert. Noter ces choses comme événements.</translation>
     </message>
     <message>
-        <source>A household's habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
-        <translation>Les habitudes d’un foyer changent ; les paramètres reviennent à leurs plages avec une constante de temps de {drift-days}, pour que les vieilles années ne dictent pas les nouvelles.</translation>
+        <source>A household&apos;s habits drift; parameters go back to their ranges with a time constant of {drift-days}, so that old years do not rule the new.</source>
+        <translation>Les habitudes d’un foyer changent&#xa0;; les paramètres reviennent à leurs plages avec une constante de temps de {drift-days}, pour que les vieilles années ne dictent pas les nouvelles.</translation>
     </message>
     <message>
         <source>Track record</source>
@@ -4733,107 +4733,107 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Batch: one life of a tray, from its bedding to its harvest.</source>
-        <translation>Lot : une vie d’un plateau, de sa litière à sa récolte.</translation>
+        <translation>Lot&#xa0;: une vie d’un plateau, de sa litière à sa récolte.</translation>
     </message>
     <message>
         <source>Bed: all that lies in the trays.</source>
-        <translation>Lit : tout ce qui se trouve dans les plateaux.</translation>
+        <translation>Lit&#xa0;: tout ce qui se trouve dans les plateaux.</translation>
     </message>
     <message>
         <source>Bedding: what a tray is begun with, paper, cardboard, coir, leaves.</source>
-        <translation>Litière : ce avec quoi un plateau commence, papier, carton, fibre de coco, feuilles.</translation>
+        <translation>Litière&#xa0;: ce avec quoi un plateau commence, papier, carton, fibre de coco, feuilles.</translation>
     </message>
     <message>
         <source>Castings: what the worms leave behind; what you harvest.</source>
-        <translation>Lombricompost : ce que les vers laissent ; ce que vous récoltez.</translation>
+        <translation>Lombricompost&#xa0;: ce que les vers laissent&#xa0;; ce que vous récoltez.</translation>
     </message>
     <message>
         <source>C:N: parts of carbon to one of nitrogen, by mass.</source>
-        <translation>C:N : parts de carbone pour une d’azote, en masse.</translation>
+        <translation>C:N&#xa0;: parts de carbone pour une d’azote, en masse.</translation>
     </message>
     <message>
         <source>Cocoon: the egg case of a worm; lemon-shaped, small as a pinhead.</source>
-        <translation>Cocon : l’enveloppe des œufs d’un ver ; en forme de citron, petit comme une tête d’épingle.</translation>
+        <translation>Cocon&#xa0;: l’enveloppe des œufs d’un ver&#xa0;; en forme de citron, petit comme une tête d’épingle.</translation>
     </message>
     <message>
         <source>Colony: all worms of a stack.</source>
-        <translation>Colonie : tous les vers d’une pile.</translation>
+        <translation>Colonie&#xa0;: tous les vers d’une pile.</translation>
     </message>
     <message>
         <source>Conductivity: how well water carries a current; it rises with salts, in mS/cm.</source>
-        <translation>Conductivité : la facilité avec laquelle l’eau conduit le courant ; elle monte avec les sels, en mS/cm.</translation>
+        <translation>Conductivité&#xa0;: la facilité avec laquelle l’eau conduit le courant&#xa0;; elle monte avec les sels, en mS/cm.</translation>
     </message>
     <message>
         <source>Cover: paper laid on each feeding.</source>
-        <translation>Couverture : papier posé sur chaque apport.</translation>
+        <translation>Couverture&#xa0;: papier posé sur chaque apport.</translation>
     </message>
     <message>
         <source>Dry matter: what is left when all water is gone.</source>
-        <translation>Matière sèche : ce qui reste quand toute l’eau est partie.</translation>
+        <translation>Matière sèche&#xa0;: ce qui reste quand toute l’eau est partie.</translation>
     </message>
     <message>
         <source>Feed-to-cast ratio: what could still be eaten in a tray, to its castings, both dry.</source>
-        <translation>Rapport aliment/compost : ce qui pourrait encore être mangé dans un plateau, par rapport à son lombricompost, tous deux en sec.</translation>
+        <translation>Rapport aliment/compost&#xa0;: ce qui pourrait encore être mangé dans un plateau, par rapport à son lombricompost, tous deux en sec.</translation>
     </message>
     <message>
         <source>Field capacity: the water that stays when the rest has drained off.</source>
-        <translation>Capacité au champ : l’eau qui reste quand le surplus s’est écoulé.</translation>
+        <translation>Capacité au champ&#xa0;: l’eau qui reste quand le surplus s’est écoulé.</translation>
     </message>
     <message>
         <source>Input-to-cast yield: dry matter put into a batch, to castings that came of it.</source>
-        <translation>Rendement : matière sèche apportée à un lot, par rapport au lombricompost qui en est sorti.</translation>
+        <translation>Rendement&#xa0;: matière sèche apportée à un lot, par rapport au lombricompost qui en est sorti.</translation>
     </message>
     <message>
         <source>Leachate: what has run through the trays into the sump.</source>
-        <translation>Lixiviat : ce qui a traversé les plateaux jusqu’au bac.</translation>
+        <translation>Lixiviat&#xa0;: ce qui a traversé les plateaux jusqu’au bac.</translation>
     </message>
     <message>
         <source>Light-drying: a tray raised to the top, lid off, so that its worms go down.</source>
-        <translation>Séchage à la lumière : un plateau monté en haut, sans couvercle, pour que ses vers descendent.</translation>
+        <translation>Séchage à la lumière&#xa0;: un plateau monté en haut, sans couvercle, pour que ses vers descendent.</translation>
     </message>
     <message>
         <source>Member: one of the many runs of the model that the estimates are made of.</source>
-        <translation>Membre : l’un des nombreux passages du modèle dont sont faites les estimations.</translation>
+        <translation>Membre&#xa0;: l’un des nombreux passages du modèle dont sont faites les estimations.</translation>
     </message>
     <message>
         <source>Ration: what the colony takes up, to what it needs to keep itself; above one it grows.</source>
-        <translation>Ration : ce que la colonie prend, par rapport à ce qu’il lui faut pour se maintenir ; au-dessus de un, elle croît.</translation>
+        <translation>Ration&#xa0;: ce que la colonie prend, par rapport à ce qu’il lui faut pour se maintenir&#xa0;; au-dessus de un, elle croît.</translation>
     </message>
     <message>
         <source>Reckoning: what the model and your journal make of each other.</source>
-        <translation>Calcul : ce que le modèle et votre journal donnent ensemble.</translation>
+        <translation>Calcul&#xa0;: ce que le modèle et votre journal donnent ensemble.</translation>
     </message>
     <message>
         <source>Slot: a place in a stack; slot one is the bottom.</source>
-        <translation>Niveau : une place dans une pile ; le niveau un est en bas.</translation>
+        <translation>Niveau&#xa0;: une place dans une pile&#xa0;; le niveau un est en bas.</translation>
     </message>
     <message>
         <source>Spigot: the tap of the drainage tray.</source>
-        <translation>Robinet : celui du plateau de drainage.</translation>
+        <translation>Robinet&#xa0;: celui du plateau de drainage.</translation>
     </message>
     <message>
         <source>Stack: trays over a drainage tray under a lid.</source>
-        <translation>Pile : des plateaux sur un plateau de drainage, sous un couvercle.</translation>
+        <translation>Pile&#xa0;: des plateaux sur un plateau de drainage, sous un couvercle.</translation>
     </message>
     <message>
         <source>Sump: the drainage tray and what stands in it.</source>
-        <translation>Bac : le plateau de drainage et ce qu’il contient.</translation>
+        <translation>Bac&#xa0;: le plateau de drainage et ce qu’il contient.</translation>
     </message>
     <message>
         <source>Turn: the moment when the top tray is filled, so that a tray is to be added or the bottom one harvested.</source>
-        <translation>Tour : le moment où le plateau du haut est rempli, de sorte qu’il faut en ajouter un ou récolter celui du bas.</translation>
+        <translation>Tour&#xa0;: le moment où le plateau du haut est rempli, de sorte qu’il faut en ajouter un ou récolter celui du bas.</translation>
     </message>
     <message>
         <source>The cautions that stand at the work itself, all in one place. They are the usual ones; local codes, your doctor and licensed trades come first. This program gives no medical advice.</source>
-        <translation>Les précautions qui se trouvent au travail même, toutes au même endroit. Ce sont les habituelles ; les règles locales, votre médecin et les métiers agréés passent d’abord. Ce programme ne donne pas de conseil médical.</translation>
+        <translation>Les précautions qui se trouvent au travail même, toutes au même endroit. Ce sont les habituelles&#xa0;; les règles locales, votre médecin et les métiers agréés passent d’abord. Ce programme ne donne pas de conseil médical.</translation>
     </message>
     <message>
         <source>Every number of the handbook and of the sums on the Materials page is a row here. Published means that it was read in that source or in its abstract; memory means that it was not looked up; common practice has no source, it is what people do; ours is a judgement or a rule of this program.</source>
-        <translation>Chaque nombre du manuel et des calculs de la page Matières est une ligne ici. Publié veut dire qu’il a été lu dans cette source ou dans son résumé ; mémoire, qu’il n’a pas été vérifié ; une pratique courante n’a pas de source, c’est ce que font les gens ; nôtre est un jugement ou une règle de ce programme.</translation>
+        <translation>Chaque nombre du manuel et des calculs de la page Matières est une ligne ici. Publié veut dire qu’il a été lu dans cette source ou dans son résumé&#xa0;; mémoire, qu’il n’a pas été vérifié&#xa0;; une pratique courante n’a pas de source, c’est ce que font les gens&#xa0;; nôtre est un jugement ou une règle de ce programme.</translation>
     </message>
     <message>
         <source>Materials name the source of each row on their own page; parameters of the model stand under [[inside|what is inside the model]].</source>
-        <translation>Les matières nomment la source de chaque ligne sur leur propre page ; les paramètres du modèle se trouvent sous [[inside|ce qu’il y a dans le modèle]].</translation>
+        <translation>Les matières nomment la source de chaque ligne sur leur propre page&#xa0;; les paramètres du modèle se trouvent sous [[inside|ce qu’il y a dans le modèle]].</translation>
     </message>
     <message>
         <source>What is inside the model</source>
@@ -4869,11 +4869,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The next tray goes on when the present one holds at least {castings-before-tray} of castings and most of its food is worked. Not earlier: worms follow food, and a colony spread thin over two trays finishes neither.</source>
-        <translation>Le plateau suivant se pose quand l’actuel contient au moins {castings-before-tray} de lombricompost et que presque toute sa nourriture est travaillée. Pas plus tôt : les vers suivent la nourriture, et une colonie dispersée sur deux plateaux n’en finit aucun.</translation>
+        <translation>Le plateau suivant se pose quand l’actuel contient au moins {castings-before-tray} de lombricompost et que presque toute sa nourriture est travaillée. Pas plus tôt&#xa0;: les vers suivent la nourriture, et une colonie dispersée sur deux plateaux n’en finit aucun.</translation>
     </message>
     <message>
-        <source>Look at the top tray: is there a finger's breadth of castings under the food?</source>
-        <translation>Regarder le plateau du haut : y a-t-il un doigt de lombricompost sous la nourriture ?</translation>
+        <source>Look at the top tray: is there a finger&apos;s breadth of castings under the food?</source>
+        <translation>Regarder le plateau du haut&#xa0;: y a-t-il un doigt de lombricompost sous la nourriture&#xa0;?</translation>
     </message>
     <message>
         <source>Level the surface, so that it touches the holes of the new tray.</source>
@@ -4889,11 +4889,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The usual pace: the first tray alone for {first-tray-alone}, the second alone on top for at least {second-tray-alone}. The program says a tray is filled at {filled-castings} of castings and {filled-ratio} of unprocessed matter to castings or less.</source>
-        <translation>Le rythme habituel : le premier plateau seul {first-tray-alone}, le deuxième seul en haut au moins {second-tray-alone}. Le programme dit un plateau rempli à {filled-castings} de lombricompost et {filled-ratio} ou moins de matière non traitée par rapport au lombricompost.</translation>
+        <translation>Le rythme habituel&#xa0;: le premier plateau seul {first-tray-alone}, le deuxième seul en haut au moins {second-tray-alone}. Le programme dit un plateau rempli à {filled-castings} de lombricompost et {filled-ratio} ou moins de matière non traitée par rapport au lombricompost.</translation>
     </message>
     <message>
         <source>A tray whose contents come within {under-rim} of the rim is full, whatever else holds: there must be air under the next floor.</source>
-        <translation>Un plateau dont le contenu arrive à {under-rim} du bord est plein, quoi qu’il en soit : il faut de l’air sous le fond suivant.</translation>
+        <translation>Un plateau dont le contenu arrive à {under-rim} du bord est plein, quoi qu’il en soit&#xa0;: il faut de l’air sous le fond suivant.</translation>
     </message>
     <message>
         <source>When the top tray is filled and no tray is spare, the bottom one has its turn. It is raised to the top, its worms go down out of the light, and what they leave is yours.</source>
@@ -4901,19 +4901,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Is it ready?</source>
-        <translation>Est-il prêt ?</translation>
+        <translation>Est-il prêt&#xa0;?</translation>
     </message>
     <message>
         <source>A tray is ready when its feed-to-cast ratio (what could still be eaten, to castings, both dry) is {ready} or below and it holds {ready-castings} or more of castings; nearly at {nearly}. The program gives the chance that it is so, tells you at {alert-raised}, and takes that back at {alert-withdrawn}.</source>
-        <translation>Un plateau est prêt quand son rapport aliment/compost (ce qui pourrait encore être mangé, par rapport au lombricompost, tous deux en sec) est de {ready} ou moins et qu’il contient {ready-castings} ou plus de lombricompost ; presque prêt à {nearly}. Le programme donne la probabilité qu’il en soit ainsi, vous prévient à {alert-raised}, et le retire à {alert-withdrawn}.</translation>
+        <translation>Un plateau est prêt quand son rapport aliment/compost (ce qui pourrait encore être mangé, par rapport au lombricompost, tous deux en sec) est de {ready} ou moins et qu’il contient {ready-castings} ou plus de lombricompost&#xa0;; presque prêt à {nearly}. Le programme donne la probabilité qu’il en soit ainsi, vous prévient à {alert-raised}, et le retire à {alert-withdrawn}.</translation>
     </message>
     <message>
         <source>Worms left in the bottom tray are normal and never a reason to wait: they go down in the light.</source>
-        <translation>Des vers restés dans le plateau du bas sont normaux et jamais une raison d’attendre : ils descendent à la lumière.</translation>
+        <translation>Des vers restés dans le plateau du bas sont normaux et jamais une raison d’attendre&#xa0;: ils descendent à la lumière.</translation>
     </message>
     <message>
         <source>The usual first harvest comes after {first-harvest}, later ones {later-harvests} apart. After {overdue-after} of waiting a harvest is overdue: spent bedding and crowding shrink a colony.</source>
-        <translation>La première récolte vient d’habitude après {first-harvest}, les suivantes tous les {later-harvests}. Après {overdue-after} d’attente, une récolte est en retard : la litière usée et le manque de place font diminuer une colonie.</translation>
+        <translation>La première récolte vient d’habitude après {first-harvest}, les suivantes tous les {later-harvests}. Après {overdue-after} d’attente, une récolte est en retard&#xa0;: la litière usée et le manque de place font diminuer une colonie.</translation>
     </message>
     <message>
         <source>The sequence</source>
@@ -4921,7 +4921,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>For one of your stacks, with the weight of its trays and a card for each day: [[harvest-now|harvest, step by step]].</source>
-        <translation>Pour une de vos piles, avec le poids de ses plateaux et une fiche par jour : [[harvest-now|récolte, pas à pas]].</translation>
+        <translation>Pour une de vos piles, avec le poids de ses plateaux et une fiche par jour&#xa0;: [[harvest-now|récolte, pas à pas]].</translation>
     </message>
     <message>
         <source>Lid off. Set the upper trays aside, in their order, on a sheet.</source>
@@ -4941,7 +4941,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>For {light-drying}: loosen once a day. Feed only the tray below. Too wet to crumble? Loosen again and give it a day more.</source>
-        <translation>Pendant {light-drying} : aérer une fois par jour. Ne nourrir que le plateau du dessous. Trop mouillé pour s’émietter ? Aérer encore et lui donner un jour de plus.</translation>
+        <translation>Pendant {light-drying}&#xa0;: aérer une fois par jour. Ne nourrir que le plateau du dessous. Trop mouillé pour s’émietter&#xa0;? Aérer encore et lui donner un jour de plus.</translation>
     </message>
     <message>
         <source>When about {left-after-drying} of its worms are left, take the castings, weigh or measure them, and write that down.</source>
@@ -4949,7 +4949,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Lay new bedding in the empty tray; it goes on top again, or waits in storage.</source>
-        <translation>Poser une litière neuve dans le plateau vide ; il retourne en haut, ou attend rangé.</translation>
+        <translation>Poser une litière neuve dans le plateau vide&#xa0;; il retourne en haut, ou attend rangé.</translation>
     </message>
     <message>
         <source>What to expect</source>
@@ -4957,7 +4957,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>One part of castings, dry, comes of {yield} parts of dry food and bedding; the rest was breathed. Much less: the tray was not finished, or much of the food was water. Much more: bedding that stays is in it.</source>
-        <translation>Une part de lombricompost, en sec, vient de {yield} parts de nourriture et de litière sèches ; le reste a été respiré. Beaucoup moins : le plateau n’était pas fini, ou une grande part de la nourriture était de l’eau. Beaucoup plus : il contient de la litière qui reste.</translation>
+        <translation>Une part de lombricompost, en sec, vient de {yield} parts de nourriture et de litière sèches&#xa0;; le reste a été respiré. Beaucoup moins&#xa0;: le plateau n’était pas fini, ou une grande part de la nourriture était de l’eau. Beaucoup plus&#xa0;: il contient de la litière qui reste.</translation>
     </message>
     <message>
         <source>Cocoons and worms that leave with it</source>
@@ -4965,7 +4965,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Some always do; no method takes all of them out, and castings without any worm cannot be promised. A grown worm lays about {cocoons-weekly} cocoons a week; a cocoon takes about {cocoon-hatch} in the warmth and gives {young} young.</source>
-        <translation>Il y en a toujours ; aucune méthode ne les retire tous, et on ne peut pas promettre de lombricompost sans aucun ver. Un ver adulte pond environ {cocoons-weekly} cocons par semaine ; un cocon met environ {cocoon-hatch} au chaud et donne {young} jeunes.</translation>
+        <translation>Il y en a toujours&#xa0;; aucune méthode ne les retire tous, et on ne peut pas promettre de lombricompost sans aucun ver. Un ver adulte pond environ {cocoons-weekly} cocons par semaine&#xa0;; un cocon met environ {cocoon-hatch} au chaud et donne {young} jeunes.</translation>
     </message>
     <message>
         <source>A second light-drying after {second-drying} brings out what has hatched meanwhile.</source>
@@ -4973,11 +4973,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A bait tray: lay melon or pumpkin under damp paper on the stored castings for {bait-days}, and carry it back with all that sits in it.</source>
-        <translation>Un plateau-appât : poser du melon ou de la courge sous du papier humide sur le lombricompost gardé pendant {bait-days}, et le rapporter avec tout ce qui s’y trouve.</translation>
+        <translation>Un plateau-appât&#xa0;: poser du melon ou de la courge sous du papier humide sur le lombricompost gardé pendant {bait-days}, et le rapporter avec tout ce qui s’y trouve.</translation>
     </message>
     <message>
         <source>Choose the stack: the page follows its harvest from the weight of the trays before they are lifted to what became of the castings. Why each step is done stands under [[harvest|rotation and harvest]].</source>
-        <translation>Choisissez la pile : la page suit sa récolte, du poids des plateaux avant de les soulever à ce que le lombricompost est devenu. Le pourquoi de chaque étape se trouve sous [[harvest|rotation et récolte]].</translation>
+        <translation>Choisissez la pile&#xa0;: la page suit sa récolte, du poids des plateaux avant de les soulever à ce que le lombricompost est devenu. Le pourquoi de chaque étape se trouve sous [[harvest|rotation et récolte]].</translation>
     </message>
     <message>
         <source>Lid off. Set the upper trays aside, in their order.</source>
@@ -4993,7 +4993,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Castings are no soil. A litre of them weighs {bed-litre} while moist. They pack, hold salts and are rich; a little of them goes a long way. The Materials page reckons the amounts for a batch.</source>
-        <translation>Le lombricompost n’est pas de la terre. Un litre pèse {bed-litre} quand il est humide. Il se tasse, contient des sels et est riche ; un peu suffit pour longtemps. La page Matières calcule les quantités pour un lot.</translation>
+        <translation>Le lombricompost n’est pas de la terre. Un litre pèse {bed-litre} quand il est humide. Il se tasse, contient des sels et est riche&#xa0;; un peu suffit pour longtemps. La page Matières calcule les quantités pour un lot.</translation>
     </message>
     <message>
         <source>Potting mix</source>
@@ -5001,7 +5001,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>By volume, {potting-share} of a mix has been tested and helped; more than {potting-most} is not advised, and never castings alone.</source>
-        <translation>En volume, {potting-share} d’un mélange ont été essayés et ont aidé ; plus de {potting-most} n’est pas conseillé, et jamais de lombricompost seul.</translation>
+        <translation>En volume, {potting-share} d’un mélange ont été essayés et ont aidé&#xa0;; plus de {potting-most} n’est pas conseillé, et jamais de lombricompost seul.</translation>
     </message>
     <message>
         <source>Top-dressing</source>
@@ -5009,7 +5009,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A layer of {top-dressing} around the plant, scratched in and watered; again after {top-dressing-again}.</source>
-        <translation>Une couche de {top-dressing} autour de la plante, griffée et arrosée ; de nouveau après {top-dressing-again}.</translation>
+        <translation>Une couche de {top-dressing} autour de la plante, griffée et arrosée&#xa0;; de nouveau après {top-dressing-again}.</translation>
     </message>
     <message>
         <source>Sifting</source>
@@ -5025,7 +5025,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Vented, cool, in the shade, near {storage-moisture} moisture, for {storage-months}. Shut tightly they go sour; bone dry they are dust.</source>
-        <translation>Aéré, frais, à l’ombre, près de {storage-moisture} d’humidité, pendant {storage-months}. Bien fermé, il aigrit ; tout sec, il est poussière.</translation>
+        <translation>Aéré, frais, à l’ombre, près de {storage-moisture} d’humidité, pendant {storage-months}. Bien fermé, il aigrit&#xa0;; tout sec, il est poussière.</translation>
     </message>
     <message>
         <source>Leachate</source>
@@ -5033,7 +5033,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What ran out at the spigot is salty water that met everything in the trays. It is no brewed tea, and nobody knows what it holds unless it is measured. Published strengths are around {leachate-strength}; for worms {leachate-harmless} is harmless and about {leachate-harmful} harmful. One mS/cm stands for about {salt-per-conductivity} of salts.</source>
-        <translation>Ce qui a coulé au robinet est de l’eau salée qui a rencontré tout ce qu’il y a dans les plateaux. Ce n’est pas une infusion, et nul ne sait ce qu’il contient sans le mesurer. Les forces publiées sont autour de {leachate-strength} ; pour les vers, {leachate-harmless} est sans danger et environ {leachate-harmful} nocif. Un mS/cm correspond à environ {salt-per-conductivity} de sels.</translation>
+        <translation>Ce qui a coulé au robinet est de l’eau salée qui a rencontré tout ce qu’il y a dans les plateaux. Ce n’est pas une infusion, et nul ne sait ce qu’il contient sans le mesurer. Les forces publiées sont autour de {leachate-strength}&#xa0;; pour les vers, {leachate-harmless} est sans danger et environ {leachate-harmful} nocif. Un mS/cm correspond à environ {salt-per-conductivity} de sels.</translation>
     </message>
     <message>
         <source>Dilute it to {target-seedlings} for young plants, {target-grown} for grown ones. Tap water itself has about {tap-water}. The Materials page says how many parts of water that takes, for the strong end of what the leachate may be.</source>
@@ -5081,7 +5081,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>From {heat-death} in the bed worms begin to die. Carry the stack to a cooler room first; then shade, an open lid under a cloth, less food.</source>
-        <translation>À partir de {heat-death} dans le lit, des vers commencent à mourir. Porter d’abord la pile dans une pièce plus fraîche ; puis ombre, couvercle ouvert sous un linge, moins de nourriture.</translation>
+        <translation>À partir de {heat-death} dans le lit, des vers commencent à mourir. Porter d’abord la pile dans une pièce plus fraîche&#xa0;; puis ombre, couvercle ouvert sous un linge, moins de nourriture.</translation>
     </message>
     <message>
         <source>A bed heats by itself when much is fed at once. Stop feeding, spread the food flat, loosen the tray.</source>
@@ -5097,11 +5097,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Near {frost-death} worms die. Bring the stack in, or wrap sides and lid and stand it off the ground; feed little, since what is not eaten rots when it warms.</source>
-        <translation>Près de {frost-death}, des vers meurent. Rentrer la pile, ou envelopper côtés et couvercle et l’isoler du sol ; nourrir peu, car ce qui n’est pas mangé pourrit au retour de la douceur.</translation>
+        <translation>Près de {frost-death}, des vers meurent. Rentrer la pile, ou envelopper côtés et couvercle et l’isoler du sol&#xa0;; nourrir peu, car ce qui n’est pas mangé pourrit au retour de la douceur.</translation>
     </message>
     <message>
-        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed's temperature now and then.</source>
-        <translation>Dans une pièce froide, tout prend plus de temps ; les dates du programme le savent quand vous notez de temps en temps la température du lit.</translation>
+        <source>In a cold room everything takes longer; the dates of the program know that when you write down the bed&apos;s temperature now and then.</source>
+        <translation>Dans une pièce froide, tout prend plus de temps&#xa0;; les dates du programme le savent quand vous notez de temps en temps la température du lit.</translation>
     </message>
     <message>
         <source>A stack can be left alone for {away} without any care, longer in the cold. Bedding is food as well.</source>
@@ -5109,11 +5109,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A few days before: feed the usual, not more. A heap of food rots; it does not keep.</source>
-        <translation>Quelques jours avant : donner comme d’habitude, pas plus. Un tas de nourriture pourrit ; il ne se garde pas.</translation>
+        <translation>Quelques jours avant&#xa0;: donner comme d’habitude, pas plus. Un tas de nourriture pourrit&#xa0;; il ne se garde pas.</translation>
     </message>
     <message>
         <source>On the last day: water to a wrung-out sponge, cover with a thick layer of wet paper, close the lid.</source>
-        <translation>Le dernier jour : arroser comme une éponge essorée, couvrir d’une couche épaisse de papier mouillé, fermer le couvercle.</translation>
+        <translation>Le dernier jour&#xa0;: arroser comme une éponge essorée, couvrir d’une couche épaisse de papier mouillé, fermer le couvercle.</translation>
     </message>
     <message>
         <source>Empty the sump and leave the spigot open over a large jar.</source>
@@ -5121,7 +5121,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Write it down as an event, away, with the day of your return: the estimates then expect no feeding.</source>
-        <translation>Le noter comme événement, absence, avec le jour du retour : les estimations n’attendent alors pas d’apport.</translation>
+        <translation>Le noter comme événement, absence, avec le jour du retour&#xa0;: les estimations n’attendent alors pas d’apport.</translation>
     </message>
     <message>
         <source>The rotation plan can be asked what two weeks away would change.</source>
@@ -5157,15 +5157,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Record it as moved worms: both stacks know it then.</source>
-        <translation>Le noter comme vers passés : les deux piles le savent alors.</translation>
+        <translation>Le noter comme vers passés&#xa0;: les deux piles le savent alors.</translation>
     </message>
     <message>
         <source>Worms double in {doubling} under good care, so there is something to give. Give worms with a handful of their own bedding; they settle better.</source>
-        <translation>Les vers doublent en {doubling} si l’on en prend soin, il y a donc de quoi donner. Donnez-les avec une poignée de leur propre litière ; ils s’installent mieux.</translation>
+        <translation>Les vers doublent en {doubling} si l’on en prend soin, il y a donc de quoi donner. Donnez-les avec une poignée de leur propre litière&#xa0;; ils s’installent mieux.</translation>
     </message>
     <message>
         <source>Weigh them, or count some and weigh those; take at most {give-at-most} of the colony, from the top tray, where most of them are.</source>
-        <translation>Les peser, ou en compter quelques-uns et peser ceux-là ; prendre au plus {give-at-most} de la colonie, dans le plateau du haut, où sont la plupart.</translation>
+        <translation>Les peser, ou en compter quelques-uns et peser ceux-là&#xa0;; prendre au plus {give-at-most} de la colonie, dans le plateau du haut, où sont la plupart.</translation>
     </message>
     <message>
         <source>{stock} makes a start for a first tray.</source>
@@ -5177,7 +5177,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Record the worms as taken away: the estimate of your colony follows.</source>
-        <translation>Noter les vers comme retirés : l’estimation de votre colonie suit.</translation>
+        <translation>Noter les vers comme retirés&#xa0;: l’estimation de votre colonie suit.</translation>
     </message>
     <message>
         <source>Choose the stack and what you notice. Each cause has its chance, from what the estimates say of this stack, its evidence in numbers, the look that would tell it from the others, and what to do.</source>
@@ -5229,7 +5229,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Bedding is carbon. Scraps alone hold too little of it: a mix of {cn-range} carbon to nitrogen keeps, with more nitrogen it smells, with more carbon it stands still. Averaging ratios by parts is wrong; the mix on the Materials page reckons it by mass.</source>
-        <translation>La litière est du carbone. Les déchets seuls en ont trop peu : un mélange à {cn-range} de carbone pour azote se tient, avec plus d’azote il sent, avec plus de carbone il stagne. Faire la moyenne des rapports par parts est faux ; le mélange de la page Matières calcule par masse.</translation>
+        <translation>La litière est du carbone. Les déchets seuls en ont trop peu&#xa0;: un mélange à {cn-range} de carbone pour azote se tient, avec plus d’azote il sent, avec plus de carbone il stagne. Faire la moyenne des rapports par parts est faux&#xa0;; le mélange de la page Matières calcule par masse.</translation>
     </message>
     <message>
         <source>Worms grow fastest near {growth-best}. A bed of {comfortable} is warm enough, and leaves room for the heat of a feeding. They hardly grow below {coldest}, and not at all at {hottest}.</source>
@@ -5237,11 +5237,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A stack that has long been at work: write down its worms and the bedding of each tray, then look into each tray on the first day and note how deep the castings lie and how many bits there are. What lies there is then taken as it was found.</source>
-        <translation>Une pile qui travaille depuis longtemps : noter ses vers et la litière de chaque plateau, puis regarder dans chacun le premier jour et noter l’épaisseur du lombricompost et la part de restes. Ce qui s’y trouve est alors pris tel quel.</translation>
+        <translation>Une pile qui travaille depuis longtemps&#xa0;: noter ses vers et la litière de chaque plateau, puis regarder dans chacun le premier jour et noter l’épaisseur du lombricompost et la part de restes. Ce qui s’y trouve est alors pris tel quel.</translation>
     </message>
     <message>
         <source>The temperature of the bed: from the set-up, whose usual temperature is the mean of the year, and the season of the place ([[seasons|Seasons]]); readings move it for some weeks.</source>
-        <translation>La température du lit : d’après les données de la pile, dont la température habituelle est la moyenne de l’année, et la saison du lieu ([[seasons|saisons]]) ; les relevés la déplacent pour quelques semaines.</translation>
+        <translation>La température du lit&#xa0;: d’après les données de la pile, dont la température habituelle est la moyenne de l’année, et la saison du lieu ([[seasons|saisons]])&#xa0;; les relevés la déplacent pour quelques semaines.</translation>
     </message>
     <message>
         <source>The usual temperature of the set-up</source>
@@ -5249,30 +5249,30 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>It is the mean of the whole year, not what a thermometer shows today: the program makes winter and summer of it, little indoors, more in a garage, most outdoors. What it proposes is a bed of {year-indoors} through the year indoors, {year-garage} in a garage, shed or porch, {year-outdoors} outdoors.</source>
-        <translation>C’est la moyenne de toute l’année, non ce qu’un thermomètre montre aujourd’hui : le programme en fait l’hiver et l’été, peu à l’intérieur, davantage dans un garage, le plus à l’extérieur. Ce qu’il propose est au fil de l’année un lit de {year-indoors} à l’intérieur, {year-garage} dans un garage, une remise ou une véranda, {year-outdoors} à l’extérieur.</translation>
+        <translation>C’est la moyenne de toute l’année, non ce qu’un thermomètre montre aujourd’hui&#xa0;: le programme en fait l’hiver et l’été, peu à l’intérieur, davantage dans un garage, le plus à l’extérieur. Ce qu’il propose est au fil de l’année un lit de {year-indoors} à l’intérieur, {year-garage} dans un garage, une remise ou une véranda, {year-outdoors} à l’extérieur.</translation>
     </message>
     <message>
         <source>Hold a thermometer in the bed and type into the set-up what it shows now: the mean follows from it, by place and season. Beneath stands what the coldest and the warmest month will be.</source>
-        <translation>Tenir un thermomètre dans le lit et taper dans les données de la pile ce qu’il montre maintenant : la moyenne en découle, selon le lieu et la saison. En dessous est dit ce que seront le mois le plus froid et le plus chaud.</translation>
+        <translation>Tenir un thermomètre dans le lit et taper dans les données de la pile ce qu’il montre maintenant&#xa0;: la moyenne en découle, selon le lieu et la saison. En dessous est dit ce que seront le mois le plus froid et le plus chaud.</translation>
     </message>
     <message>
         <source>When readings of the bed stay off to one side, correct the set-up; a reading alone moves the estimate for some weeks only.</source>
-        <translation>Quand les relevés du lit restent à côté du même côté, corriger les données de la pile ; un relevé seul ne déplace l’estimation que pour quelques semaines.</translation>
+        <translation>Quand les relevés du lit restent à côté du même côté, corriger les données de la pile&#xa0;; un relevé seul ne déplace l’estimation que pour quelques semaines.</translation>
     </message>
     <message>
-        <source>Write a change of place into the stack's set-up, with the temperature that a thermometer shows in the bed there.</source>
+        <source>Write a change of place into the stack&apos;s set-up, with the temperature that a thermometer shows in the bed there.</source>
         <translation>Noter un changement de lieu dans les données de la pile, avec la température qu’un thermomètre montre là dans le lit.</translation>
     </message>
     <message>
         <source>The order is computed. Each member of the ensemble is one possible stack that agrees with your journal; a cause is likely when many of them are in the state that brings such a symptom about. Something else keeps its share, and where the record shows none of the causes, that is what is said. A look written down changes the order.</source>
-        <translation>L’ordre est calculé. Chaque membre de l’ensemble est une pile possible qui s’accorde avec votre journal ; une cause est probable quand beaucoup d’entre eux sont dans l’état qui provoque un tel symptôme. Une part reste à autre chose, et là où le journal ne montre aucune des causes, c’est ce qui est dit. Une observation notée change l’ordre.</translation>
+        <translation>L’ordre est calculé. Chaque membre de l’ensemble est une pile possible qui s’accorde avec votre journal&#xa0;; une cause est probable quand beaucoup d’entre eux sont dans l’état qui provoque un tel symptôme. Une part reste à autre chose, et là où le journal ne montre aucune des causes, c’est ce qui est dit. Une observation notée change l’ordre.</translation>
     </message>
 </context>
 <context>
     <name>HandbookHtml</name>
     <message>
         <source>Caution: %1</source>
-        <translation>Précaution : %1</translation>
+        <translation>Précaution&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5287,7 +5287,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>a part; the batch goes on</source>
-        <translation>une partie ; le lot continue</translation>
+        <translation>une partie&#xa0;; le lot continue</translation>
     </message>
     <message>
         <source>Share taken</source>
@@ -5295,7 +5295,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Which share of the tray?</source>
-        <translation>Quelle part du plateau ?</translation>
+        <translation>Quelle part du plateau&#xa0;?</translation>
     </message>
     <message>
         <source>Castings</source>
@@ -5303,7 +5303,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much was taken? By mass or by volume.</source>
-        <translation>Combien a été prélevé ? En masse ou en volume.</translation>
+        <translation>Combien a été prélevé&#xa0;? En masse ou en volume.</translation>
     </message>
     <message>
         <source>Their moisture</source>
@@ -5315,14 +5315,14 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>expected: about %1, or %2</source>
-        <translation>attendu : environ %1, ou %2</translation>
+        <translation>attendu&#xa0;: environ %1, ou %2</translation>
     </message>
 </context>
 <context>
     <name>HouseholdText</name>
     <message>
         <source>%1, %2: found «%3»; allowed: %4</source>
-        <translation>%1, %2 : trouvé « %3 » ; admis : %4</translation>
+        <translation>%1, %2&#xa0;: trouvé «&#xa0;%3&#xa0;»&#xa0;; admis&#xa0;: %4</translation>
     </message>
     <message>
         <source>%1 is there already. It was left as it is.</source>
@@ -5330,7 +5330,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 is open for reading only: there is no permission to write to it or to its folder. Nothing can be recorded until that is changed.</source>
-        <translation>%1 est ouvert en lecture seule : il n’y a pas de droit d’écriture sur lui ou sur son dossier. Rien ne peut être noté tant que cela n’est pas changé.</translation>
+        <translation>%1 est ouvert en lecture seule&#xa0;: il n’y a pas de droit d’écriture sur lui ou sur son dossier. Rien ne peut être noté tant que cela n’est pas changé.</translation>
     </message>
     <message>
         <source>Rename the household</source>
@@ -5342,7 +5342,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 was moved or removed. Nothing more is written until it is back; what is in a form stays there.</source>
-        <translation>%1 a été déplacé ou enlevé. Plus rien n’est écrit jusqu’à son retour ; ce qui est dans un formulaire y reste.</translation>
+        <translation>%1 a été déplacé ou enlevé. Plus rien n’est écrit jusqu’à son retour&#xa0;; ce qui est dans un formulaire y reste.</translation>
     </message>
     <message>
         <source>%1 is back. It takes entries again.</source>
@@ -5350,7 +5350,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 was moved or removed while it was open. Nothing was written; put it back, or open it where it is now.</source>
-        <translation>%1 a été déplacé ou enlevé pendant qu’il était ouvert. Rien n’a été écrit ; le remettre en place, ou l’ouvrir là où il est maintenant.</translation>
+        <translation>%1 a été déplacé ou enlevé pendant qu’il était ouvert. Rien n’a été écrit&#xa0;; le remettre en place, ou l’ouvrir là où il est maintenant.</translation>
     </message>
     <message>
         <source>%1 was written by a newer release and can only be read. Nothing was written.</source>
@@ -5362,15 +5362,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The entry is still being written. Nothing was changed; try again in a moment.</source>
-        <translation>L’entrée est encore en cours d’écriture. Rien n’a été changé ; réessayer dans un instant.</translation>
+        <translation>L’entrée est encore en cours d’écriture. Rien n’a été changé&#xa0;; réessayer dans un instant.</translation>
     </message>
     <message>
         <source>%1 cannot be used as a picture: %2</source>
-        <translation>%1 ne peut pas servir de photo : %2</translation>
+        <translation>%1 ne peut pas servir de photo&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 cannot be used as a picture: it could not be made smaller.</source>
-        <translation>%1 ne peut pas servir de photo : elle n’a pas pu être réduite.</translation>
+        <translation>%1 ne peut pas servir de photo&#xa0;: elle n’a pas pu être réduite.</translation>
     </message>
     <message numerus="yes">
         <source>Another program changed this household. %n step(s) that could be undone touched what it changed and can no longer be undone.</source>
@@ -5385,7 +5385,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The estimates could not be made this time. What you record is kept all the same; they are tried again after the next change.</source>
-        <translation>Les estimations n’ont pas pu être faites cette fois. Ce que vous notez est gardé tout de même ; un nouvel essai suit la prochaine modification.</translation>
+        <translation>Les estimations n’ont pas pu être faites cette fois. Ce que vous notez est gardé tout de même&#xa0;; un nouvel essai suit la prochaine modification.</translation>
     </message>
 </context>
 <context>
@@ -5482,7 +5482,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>nitrogen %1 %</source>
-        <translation>azote %1 %</translation>
+        <translation>azote %1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N %1</source>
@@ -5509,13 +5509,13 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: no longer</source>
-        <translation>%1 : plus maintenant</translation>
+        <translation>%1&#xa0;: plus maintenant</translation>
     </message>
     <message numerus="yes">
         <source>%1: %2, every %n day(s)</source>
         <translation>
-            <numerusform>%1 : %2, chaque jour</numerusform>
-            <numerusform>%1 : %2, tous les %n jours</numerusform>
+            <numerusform>%1&#xa0;: %2, chaque jour</numerusform>
+            <numerusform>%1&#xa0;: %2, tous les %n jours</numerusform>
         </translation>
     </message>
     <message>
@@ -5552,7 +5552,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>castings %1 deep</source>
-        <translation>lombricompost : %1 d’épaisseur</translation>
+        <translation>lombricompost&#xa0;: %1 d’épaisseur</translation>
     </message>
     <message>
         <source>%1 still recognisable</source>
@@ -5808,7 +5808,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>ready: 10 %, 50 % and 90 % sure</source>
-        <translation>prêt : sûr à 10 %, 50 % et 90 %</translation>
+        <translation>prêt&#xa0;: sûr à 10&#xa0;%, 50&#xa0;% et 90&#xa0;%</translation>
     </message>
     <message>
         <source>ready already</source>
@@ -5816,7 +5816,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>due: 10 %, 50 % and 90 % sure</source>
-        <translation>à faire : sûr à 10 %, 50 % et 90 %</translation>
+        <translation>à faire&#xa0;: sûr à 10 %, 50 % et 90 %</translation>
     </message>
 </context>
 <context>
@@ -5856,7 +5856,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>0.07 : 1 = unprocessed to castings, dry</source>
-        <translation>0,07 : 1 = non traité / lombricompost, en sec</translation>
+        <translation>0,07&#xa0;: 1 = non traité / lombricompost, en sec</translation>
     </message>
     <message>
         <source>Depths to one scale; sump levels twice as tall, a mark a litre</source>
@@ -5872,7 +5872,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Depths to one scale; sump levels twice as tall, a mark a quarter of a gallon</source>
-        <translation>Profondeurs à une même échelle ; niveaux du bac deux fois plus hauts, un trait par quart de gallon</translation>
+        <translation>Profondeurs à une même échelle&#xa0;; niveaux du bac deux fois plus hauts, un trait par quart de gallon</translation>
     </message>
 </context>
 <context>
@@ -5902,7 +5902,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>90 % range</source>
-        <translation>Plage à 90 %</translation>
+        <translation>Plage à 90&#xa0;%</translation>
     </message>
     <message>
         <source>Unit</source>
@@ -5962,11 +5962,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Within its 90 % range</source>
-        <translation>Dans sa plage à 90 %</translation>
+        <translation>Dans sa plage à 90&#xa0;%</translation>
     </message>
     <message>
         <source>The latest: came, expected</source>
-        <translation>Le dernier : venu, attendu</translation>
+        <translation>Le dernier&#xa0;: venu, attendu</translation>
     </message>
     <message>
         <source>Once there are drainings and harvests in the journal, what came stands here beside what was expected.</source>
@@ -6021,7 +6021,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>humid|rh</source>
-        <translation>humidité relative|humidite relative|humidité de l’air|humidité de l'air|hygrométrie|hygrometrie|(hr)|hr %</translation>
+        <translation>humidité relative|humidite relative|humidité de l’air|humidité de l&apos;air|hygrométrie|hygrometrie|(hr)|hr %</translation>
     </message>
     <message>
         <source>moist|water content|vwc</source>
@@ -6367,7 +6367,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Acid, and its peel keeps worms off until it has rotted: much of it sours the bed.</source>
-        <translation>Acide, et sa peau éloigne les vers jusqu’à ce qu’elle pourrisse : en quantité, elle aigrit le lit.</translation>
+        <translation>Acide, et sa peau éloigne les vers jusqu’à ce qu’elle pourrisse&#xa0;: en quantité, elle aigrit le lit.</translation>
     </message>
     <message>
         <source>Its sharp oils keep worms off, and it smells while it rots.</source>
@@ -6375,7 +6375,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Starch in a lump ferments, heats and draws mites; a little, spread thin and covered, is fine.</source>
-        <translation>L’amidon en bloc fermente, chauffe et attire les acariens ; un peu, étalé et couvert, convient.</translation>
+        <translation>L’amidon en bloc fermente, chauffe et attire les acariens&#xa0;; un peu, étalé et couvert, convient.</translation>
     </message>
     <message>
         <source>Salt stays in the trays and dries worms out through their skin.</source>
@@ -6398,16 +6398,16 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Cela peut porter des germes et des œufs de parasites qui rendent malade, et un lombricomposteur ne chauffe pas assez pour les tuer.</translation>
     </message>
     <message>
-        <source>What was given against the animal's worms kills these too; let manure age, and ask when the animals were last treated.</source>
-        <translation>Ce qu’on a donné contre les vers de l’animal tue aussi ceux-ci ; laisser vieillir le fumier, et demander quand les animaux ont été traités.</translation>
+        <source>What was given against the animal&apos;s worms kills these too; let manure age, and ask when the animals were last treated.</source>
+        <translation>Ce qu’on a donné contre les vers de l’animal tue aussi ceux-ci&#xa0;; laisser vieillir le fumier, et demander quand les animaux ont été traités.</translation>
     </message>
     <message>
         <source>So rich in nitrogen that it heats and gives off ammonia; only aged, and little.</source>
-        <translation>Si riche en azote qu’il chauffe et dégage de l’ammoniac ; seulement vieilli, et peu.</translation>
+        <translation>Si riche en azote qu’il chauffe et dégage de l’ammoniac&#xa0;; seulement vieilli, et peu.</translation>
     </message>
     <message>
         <source>In a thick layer it mats, heats and shuts the air out; wilted and spread thin it is fine.</source>
-        <translation>En couche épaisse, cela se tasse, chauffe et bloque l’air ; fané et étalé, cela convient.</translation>
+        <translation>En couche épaisse, cela se tasse, chauffe et bloque l’air&#xa0;; fané et étalé, cela convient.</translation>
     </message>
     <message>
         <source>Seeds stay alive in a worm bin and come up where the castings go.</source>
@@ -6415,7 +6415,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Many bags hold plastic that stays in the castings; tear them open and give the leaves.</source>
-        <translation>Beaucoup de sachets contiennent du plastique qui reste dans le lombricompost ; les ouvrir et donner les feuilles.</translation>
+        <translation>Beaucoup de sachets contiennent du plastique qui reste dans le lombricompost&#xa0;; les ouvrir et donner les feuilles.</translation>
     </message>
     <message>
         <source>Coatings, glossy inks and colour developers stay in the castings.</source>
@@ -6427,15 +6427,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Caustic: it burns worms and skin. Against a sour bed use calcium carbonate only.</source>
-        <translation>Caustique : cela brûle les vers et la peau. Contre un lit acide, seulement du carbonate de calcium.</translation>
+        <translation>Caustique&#xa0;: cela brûle les vers et la peau. Contre un lit acide, seulement du carbonate de calcium.</translation>
     </message>
     <message>
         <source>It softens in hot piles only; in a worm bin it stays for years.</source>
-        <translation>Cela ne ramollit que dans un tas chaud ; dans un lombricomposteur, cela reste des années.</translation>
+        <translation>Cela ne ramollit que dans un tas chaud&#xa0;; dans un lombricomposteur, cela reste des années.</translation>
     </message>
     <message>
         <source>It works, but it is dug from peatland; paper, cardboard and leaves serve as well.</source>
-        <translation>Cela marche, mais vient de tourbières ; papier, carton et feuilles servent aussi bien.</translation>
+        <translation>Cela marche, mais vient de tourbières&#xa0;; papier, carton et feuilles servent aussi bien.</translation>
     </message>
     <message>
         <source>soft fruit and leaves</source>
@@ -6459,15 +6459,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>wood; it stays</source>
-        <translation>bois ; reste</translation>
+        <translation>bois&#xa0;; reste</translation>
     </message>
     <message>
         <source>coir and peat; it stays</source>
-        <translation>fibre de coco et tourbe ; reste</translation>
+        <translation>fibre de coco et tourbe&#xa0;; reste</translation>
     </message>
     <message>
         <source>shell and grit; it stays</source>
-        <translation>coquille et gravier ; reste</translation>
+        <translation>coquille et gravier&#xa0;; reste</translation>
     </message>
     <message>
         <source>food</source>
@@ -6583,7 +6583,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What do the worms weigh?</source>
-        <translation>Combien pèsent les vers ?</translation>
+        <translation>Combien pèsent les vers&#xa0;?</translation>
     </message>
     <message>
         <source>Into</source>
@@ -6622,7 +6622,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How warm is it there, usually?</source>
-        <translation>Quelle température y fait-il d’habitude ?</translation>
+        <translation>Quelle température y fait-il d’habitude&#xa0;?</translation>
     </message>
     <message>
         <source>Floor of a tray</source>
@@ -6630,7 +6630,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How large is a tray?</source>
-        <translation>Quelle taille a un plateau ?</translation>
+        <translation>Quelle taille a un plateau&#xa0;?</translation>
     </message>
     <message>
         <source>Height of a tray</source>
@@ -6638,7 +6638,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How high is a tray?</source>
-        <translation>Quelle hauteur a un plateau ?</translation>
+        <translation>Quelle hauteur a un plateau&#xa0;?</translation>
     </message>
     <message>
         <source>Trays owned</source>
@@ -6646,7 +6646,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How many trays are there?</source>
-        <translation>Combien y a-t-il de plateaux ?</translation>
+        <translation>Combien y a-t-il de plateaux&#xa0;?</translation>
     </message>
     <message>
         <source>Sump holds</source>
@@ -6654,7 +6654,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much does the drainage tray hold?</source>
-        <translation>Combien contient le plateau de drainage ?</translation>
+        <translation>Combien contient le plateau de drainage&#xa0;?</translation>
     </message>
     <message>
         <source>Spigot</source>
@@ -6674,7 +6674,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Which bedding?</source>
-        <translation>Quelle litière ?</translation>
+        <translation>Quelle litière&#xa0;?</translation>
     </message>
     <message>
         <source>Depth once laid</source>
@@ -6682,7 +6682,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How deep? %1 to %2 is common.</source>
-        <translation>Quelle épaisseur ? %1 à %2 est courant.</translation>
+        <translation>Quelle épaisseur&#xa0;? %1 à %2 est courant.</translation>
     </message>
     <message>
         <source>Amount, dry</source>
@@ -6690,7 +6690,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much bedding, as it comes to hand?</source>
-        <translation>Combien de litière, telle qu’elle vient ?</translation>
+        <translation>Combien de litière, telle qu’elle vient&#xa0;?</translation>
     </message>
     <message>
         <source>The worms</source>
@@ -6702,7 +6702,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 to %2 is common for a first tray; empty if they come later</source>
-        <translation>%1 à %2 est courant pour un premier plateau ; vide s’ils viennent plus tard</translation>
+        <translation>%1 à %2 est courant pour un premier plateau&#xa0;; vide s’ils viennent plus tard</translation>
     </message>
     <message>
         <source>Species</source>
@@ -6714,7 +6714,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>a handful of kitchen mix at most; empty to wait</source>
-        <translation>au plus une poignée de mélange de cuisine ; vide pour attendre</translation>
+        <translation>au plus une poignée de mélange de cuisine&#xa0;; vide pour attendre</translation>
     </message>
     <message>
         <source>More water</source>
@@ -6722,7 +6722,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>beyond what wets the bedding; usually empty</source>
-        <translation>en plus de ce qui humidifie la litière ; d’habitude vide</translation>
+        <translation>en plus de ce qui humidifie la litière&#xa0;; d’habitude vide</translation>
     </message>
     <message>
         <source>Started on</source>
@@ -6730,15 +6730,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>On which day?</source>
-        <translation>Quel jour ?</translation>
+        <translation>Quel jour&#xa0;?</translation>
     </message>
     <message>
         <source>Put in %1 of «%2» and %3 of water: it makes about %4, as wet as a wrung-out sponge. Let it stand for a day before the worms go in.</source>
-        <translation>Mettre %1 de « %2 » et %3 d’eau : cela donne environ %4, humide comme une éponge essorée. Laisser reposer un jour avant d’y mettre les vers.</translation>
+        <translation>Mettre %1 de «&#xa0;%2&#xa0;» et %3 d’eau&#xa0;: cela donne environ %4, humide comme une éponge essorée. Laisser reposer un jour avant d’y mettre les vers.</translation>
     </message>
     <message>
         <source>A retired stack bears that name; choose another.</source>
-        <translation>Une pile arrêtée porte ce nom ; en choisir un autre.</translation>
+        <translation>Une pile arrêtée porte ce nom&#xa0;; en choisir un autre.</translation>
     </message>
     <message>
         <source>There is a stack of that name already.</source>
@@ -6750,15 +6750,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 of worms is more than a tray of this floor can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de vers, c’est plus que ce qu’un plateau de cette surface peut porter, environ %2. La quantité et l’unité sont-elles justes ?</translation>
+        <translation>%1 de vers, c’est plus que ce qu’un plateau de cette surface peut porter, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
     </message>
     <message>
         <source>%1 of food is more than the whole tray holds, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de nourriture, c’est plus que ce que contient tout le plateau, environ %2. La quantité et l’unité sont-elles justes ?</translation>
+        <translation>%1 de nourriture, c’est plus que ce que contient tout le plateau, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
     </message>
     <message>
         <source>%1 of bedding would lie %2 deep in a tray that is %3 high. Is the amount right, and its unit?</source>
-        <translation>%1 de litière auraient %2 d’épaisseur dans un plateau haut de %3. La quantité et l’unité sont-elles justes ?</translation>
+        <translation>%1 de litière auraient %2 d’épaisseur dans un plateau haut de %3. La quantité et l’unité sont-elles justes&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -6769,7 +6769,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What is it called?</source>
-        <translation>Comment s’appelle-t-elle ?</translation>
+        <translation>Comment s’appelle-t-elle&#xa0;?</translation>
     </message>
     <message>
         <source>Softens like</source>
@@ -6882,7 +6882,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>ramollissement du papier, du carton et plus lents, échelle</translation>
     </message>
     <message>
-        <source>worms' help in softening</source>
+        <source>worms&apos; help in softening</source>
         <translation>aide des vers au ramollissement</translation>
     </message>
     <message>
@@ -6934,7 +6934,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>vers achetés, masse réelle sur masse notée</translation>
     </message>
     <message>
-        <source>household's scale, true mass to mass read</source>
+        <source>household&apos;s scale, true mass to mass read</source>
         <translation>balance du foyer, masse réelle sur masse lue</translation>
     </message>
     <message>
@@ -6995,15 +6995,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1: %2.</source>
         <comment>that a step would be too early, and why</comment>
-        <translation>%1 : %2.</translation>
+        <translation>%1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1: not while it stands alone; the worms go down into the tray beneath.</source>
-        <translation>%1 : pas tant qu’il est seul ; les vers descendent dans le plateau du dessous.</translation>
+        <translation>%1&#xa0;: pas tant qu’il est seul&#xa0;; les vers descendent dans le plateau du dessous.</translation>
     </message>
     <message>
         <source>%1: only the tray in slot 1; this one comes down with each harvest.</source>
-        <translation>%1 : seulement le plateau au niveau 1 ; celui-ci descend à chaque récolte.</translation>
+        <translation>%1&#xa0;: seulement le plateau au niveau 1&#xa0;; celui-ci descend à chaque récolte.</translation>
     </message>
     <message>
         <source>%1 on %2</source>
@@ -7016,7 +7016,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Feed-to-cast: %1. Ready at 0.10 or below.</source>
-        <translation>Aliment/compost : %1. Prêt à 0,10 ou moins.</translation>
+        <translation>Aliment/compost&#xa0;: %1. Prêt à 0,10 ou moins.</translation>
     </message>
     <message>
         <source>castings, dry</source>
@@ -7048,7 +7048,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>drained a week; mark: expected</source>
-        <translation>vidangé par semaine ; trait : attendu</translation>
+        <translation>vidangé par semaine&#xa0;; trait&#xa0;: attendu</translation>
     </message>
     <message>
         <source>%1 flushed %2</source>
@@ -7070,17 +7070,17 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Level %1 of %2. Drained last: %3.</source>
-        <translation>Contenu %1 sur %2. Dernière vidange : %3.</translation>
+        <translation>Contenu %1 sur %2. Dernière vidange&#xa0;: %3.</translation>
     </message>
     <message numerus="yes">
         <source>%1: no tray is spare; all %n stand.</source>
         <translation>
-            <numerusform>%1 : aucun plateau libre ; %n est en place.</numerusform>
-            <numerusform>%1 : aucun plateau libre ; les %n sont en place.</numerusform>
+            <numerusform>%1&#xa0;: aucun plateau libre&#xa0;; %n est en place.</numerusform>
+            <numerusform>%1&#xa0;: aucun plateau libre&#xa0;; les %n sont en place.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Here stands a bar for each week's food.</source>
+        <source>Here stands a bar for each week&apos;s food.</source>
         <translation>Ici, une barre par semaine de nourriture.</translation>
     </message>
     <message>
@@ -7105,7 +7105,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The spigot is open: it runs out as it comes.</source>
-        <translation>Le robinet est ouvert : tout s’écoule à mesure.</translation>
+        <translation>Le robinet est ouvert&#xa0;: tout s’écoule à mesure.</translation>
     </message>
 </context>
 <context>
@@ -7171,23 +7171,23 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>1: crumbles, dry</source>
-        <translation>1 : s’émiette, sec</translation>
+        <translation>1&#xa0;: s’émiette, sec</translation>
     </message>
     <message>
         <source>2: holds together, no shine</source>
-        <translation>2 : se tient, sans brillance</translation>
+        <translation>2&#xa0;: se tient, sans brillance</translation>
     </message>
     <message>
         <source>3: like a wrung-out sponge</source>
-        <translation>3 : comme une éponge essorée</translation>
+        <translation>3&#xa0;: comme une éponge essorée</translation>
     </message>
     <message>
         <source>4: drops fall</source>
-        <translation>4 : des gouttes tombent</translation>
+        <translation>4&#xa0;: des gouttes tombent</translation>
     </message>
     <message>
         <source>5: water runs</source>
-        <translation>5 : l’eau coule</translation>
+        <translation>5&#xa0;: l’eau coule</translation>
     </message>
     <message>
         <source>pH</source>
@@ -7234,7 +7234,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>temperature of the bed: °C or °F?</source>
-        <translation>température du lit : °C ou °F ?</translation>
+        <translation>température du lit&#xa0;: °C ou °F&#xa0;?</translation>
     </message>
     <message>
         <source>temperature of the air, °C</source>
@@ -7246,7 +7246,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>temperature of the air: °C or °F?</source>
-        <translation>température de l’air : °C ou °F ?</translation>
+        <translation>température de l’air&#xa0;: °C ou °F&#xa0;?</translation>
     </message>
     <message>
         <source>moisture of the bed, %</source>
@@ -7265,7 +7265,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What do the worms weigh?</source>
-        <translation>Combien pèsent les vers ?</translation>
+        <translation>Combien pèsent les vers&#xa0;?</translation>
     </message>
     <message>
         <source>of a colony of about %1</source>
@@ -7292,11 +7292,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much each time? 0 ends the routine.</source>
-        <translation>Combien à chaque fois ? 0 met fin à l’habitude.</translation>
+        <translation>Combien à chaque fois&#xa0;? 0 met fin à l’habitude.</translation>
     </message>
     <message>
         <source>done without being written down, until changed; 0 ends it</source>
-        <translation>fait sans être noté, jusqu’à nouvel ordre ; 0 y met fin</translation>
+        <translation>fait sans être noté, jusqu’à nouvel ordre&#xa0;; 0 y met fin</translation>
     </message>
     <message>
         <source>Every so many days</source>
@@ -7326,15 +7326,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>SaidAhead</name>
     <message>
         <source>%1: %2.</source>
-        <translation>%1 : %2.</translation>
+        <translation>%1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Ready %1; feed-to-cast %2.</source>
-        <translation>Prêt %1 ; aliment/compost %2.</translation>
+        <translation>Prêt %1&#xa0;; aliment/compost %2.</translation>
     </message>
     <message>
         <source>%1 of worms is more than the trays here can carry, about %2. Is the amount right, and its unit?</source>
-        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes ?</translation>
+        <translation>%1 de vers, c’est plus que ce que les plateaux d’ici peuvent porter, environ %2. La quantité et l’unité sont-elles justes&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -7419,7 +7419,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 · %2. Estimates, no measurements: a look into the tray rules over any number here.</source>
-        <translation>%1 · %2. Des estimations, pas des mesures : ce qu’on voit dans le plateau l’emporte sur tout nombre ici.</translation>
+        <translation>%1 · %2. Des estimations, pas des mesures&#xa0;: ce qu’on voit dans le plateau l’emporte sur tout nombre ici.</translation>
     </message>
     <message>
         <source>This stack has ended. What follows is its story.</source>
@@ -7431,7 +7431,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The estimates are not there yet: this sheet holds only what the journal knows.</source>
-        <translation>Les estimations ne sont pas encore là : cette fiche ne contient que ce que sait le journal.</translation>
+        <translation>Les estimations ne sont pas encore là&#xa0;: cette fiche ne contient que ce que sait le journal.</translation>
     </message>
     <message>
         <source>The story of its batches</source>
@@ -7447,7 +7447,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Lines are estimates, bands the range that holds nine times in ten; what is shaded, with a dashed line, is the forecast. Signs stand for what was written down.</source>
-        <translation>Les lignes sont des estimations, les bandes la plage vraie neuf fois sur dix ; ce qui est ombré, avec une ligne en tirets, est la prévision. Les signes marquent ce qui a été noté.</translation>
+        <translation>Les lignes sont des estimations, les bandes la plage vraie neuf fois sur dix&#xa0;; ce qui est ombré, avec une ligne en tirets, est la prévision. Les signes marquent ce qui a été noté.</translation>
     </message>
     <message>
         <source>The signs in the charts</source>
@@ -7455,7 +7455,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>The pages could not be drawn.</source>
@@ -7474,21 +7474,21 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>The first %n row(s), %1; the others are being read.</source>
         <translation>
-            <numerusform>La première ligne, %1 ; les autres sont en cours de lecture.</numerusform>
-            <numerusform>Les %n premières lignes, %1 ; les autres sont en cours de lecture.</numerusform>
+            <numerusform>La première ligne, %1&#xa0;; les autres sont en cours de lecture.</numerusform>
+            <numerusform>Les %n premières lignes, %1&#xa0;; les autres sont en cours de lecture.</numerusform>
         </translation>
     </message>
     <message>
         <source>What parts the cells is not certain: look at the columns below.</source>
-        <translation>Ce qui sépare les cellules n’est pas certain : regarder les colonnes ci-dessous.</translation>
+        <translation>Ce qui sépare les cellules n’est pas certain&#xa0;: regarder les colonnes ci-dessous.</translation>
     </message>
     <message>
         <source>No row names the columns: say below what each holds.</source>
-        <translation>Aucune ligne ne nomme les colonnes : indiquer ci-dessous ce que contient chacune.</translation>
+        <translation>Aucune ligne ne nomme les colonnes&#xa0;: indiquer ci-dessous ce que contient chacune.</translation>
     </message>
     <message>
         <source>The columns are named in line %1; what stands above it is left out.</source>
-        <translation>Les colonnes sont nommées à la ligne %1 ; ce qui est au-dessus est laissé de côté.</translation>
+        <translation>Les colonnes sont nommées à la ligne %1&#xa0;; ce qui est au-dessus est laissé de côté.</translation>
     </message>
     <message>
         <source>No column holds the date. Choose the one that does in the first row of the table.</source>
@@ -7500,11 +7500,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Please answer what is asked above; then you see what becomes of each row.</source>
-        <translation>Répondez à ce qui est demandé ci-dessus ; vous verrez alors ce que devient chaque ligne.</translation>
+        <translation>Répondez à ce qui est demandé ci-dessus&#xa0;; vous verrez alors ce que devient chaque ligne.</translation>
     </message>
     <message>
         <source>There are no rows beneath the names of the columns: nothing to import.</source>
-        <translation>Il n’y a aucune ligne sous les noms des colonnes : rien à importer.</translation>
+        <translation>Il n’y a aucune ligne sous les noms des colonnes&#xa0;: rien à importer.</translation>
     </message>
     <message numerus="yes">
         <source>%n entry(ies) will be added, as one step that can be undone.</source>
@@ -7527,8 +7527,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%n row(s) at fault: not added.</source>
         <translation>
-            <numerusform>%n ligne en faute : non ajoutée.</numerusform>
-            <numerusform>%n lignes en faute : non ajoutées.</numerusform>
+            <numerusform>%n ligne en faute&#xa0;: non ajoutée.</numerusform>
+            <numerusform>%n lignes en faute&#xa0;: non ajoutées.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -7541,24 +7541,24 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%n row(s) already there: left out.</source>
         <translation>
-            <numerusform>%n ligne déjà là : laissée de côté.</numerusform>
-            <numerusform>%n lignes déjà là : laissées de côté.</numerusform>
+            <numerusform>%n ligne déjà là&#xa0;: laissée de côté.</numerusform>
+            <numerusform>%n lignes déjà là&#xa0;: laissées de côté.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) said before: left out.</source>
         <translation>
-            <numerusform>%n ligne répétée : laissée de côté.</numerusform>
-            <numerusform>%n lignes répétées : laissées de côté.</numerusform>
+            <numerusform>%n ligne répétée&#xa0;: laissée de côté.</numerusform>
+            <numerusform>%n lignes répétées&#xa0;: laissées de côté.</numerusform>
         </translation>
     </message>
     <message>
         <source>No household is open: you are asked for the name of a new one, which keeps your answers too.</source>
-        <translation>Aucun foyer n’est ouvert : le nom d’un nouveau est demandé, qui garde aussi les réponses.</translation>
+        <translation>Aucun foyer n’est ouvert&#xa0;: le nom d’un nouveau est demandé, qui garde aussi les réponses.</translation>
     </message>
     <message>
         <source>The rest of the file is being read; more may be asked then.</source>
-        <translation>Le reste du fichier est en cours de lecture ; d’autres questions peuvent suivre.</translation>
+        <translation>Le reste du fichier est en cours de lecture&#xa0;; d’autres questions peuvent suivre.</translation>
     </message>
 </context>
 <context>
@@ -7653,7 +7653,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>trayweight|tray weight|tray weighed|weight of a tray</source>
-        <translation>poids du plateau|poids d’un plateau|poids d'un plateau|plateau pesé|plateau pese|pesée du plateau</translation>
+        <translation>poids du plateau|poids d’un plateau|poids d&apos;un plateau|plateau pesé|plateau pese|pesée du plateau</translation>
     </message>
     <message>
         <source>rotate|rotated|rotation|lifted to the top</source>
@@ -7785,7 +7785,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Fresh food next week: least, usual, most</source>
-        <translation>Nourriture fraîche la semaine prochaine : minimum, habituel, maximum</translation>
+        <translation>Nourriture fraîche la semaine prochaine&#xa0;: minimum, habituel, maximum</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
@@ -7856,7 +7856,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Batch %1, in tray %2, %3 old</source>
-        <translation>Lot %1, dans le plateau %2, âge : %3</translation>
+        <translation>Lot %1, dans le plateau %2, âge&#xa0;: %3</translation>
     </message>
     <message>
         <source>Day</source>
@@ -7872,7 +7872,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Whole harvests by mass, beside what was expected of them</source>
@@ -7900,11 +7900,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Caution: %1</source>
-        <translation>Précaution : %1</translation>
+        <translation>Précaution&#xa0;: %1</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation>Source : %1</translation>
+        <translation>Source&#xa0;: %1</translation>
     </message>
     <message>
         <source>with the stack, %1</source>
@@ -7917,12 +7917,12 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1: %2</source>
         <comment>urgency, what</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 (%2): %3</source>
         <comment>urgency, when, what</comment>
-        <translation>%1 (%2) : %3</translation>
+        <translation>%1 (%2)&#xa0;: %3</translation>
     </message>
 </context>
 <context>
@@ -7944,11 +7944,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The file is open for reading only: nothing can be written down.</source>
-        <translation>Le fichier est ouvert en lecture seule : rien ne peut être noté.</translation>
+        <translation>Le fichier est ouvert en lecture seule&#xa0;: rien ne peut être noté.</translation>
     </message>
     <message>
         <source>Go back to today to record with one click; “…” records on the day shown.</source>
-        <translation>Revenir à aujourd’hui pour noter d’un clic ; « … » note au jour affiché.</translation>
+        <translation>Revenir à aujourd’hui pour noter d’un clic&#xa0;; «&#xa0;…&#xa0;» note au jour affiché.</translation>
     </message>
     <message>
         <source>No tray stands that takes food.</source>
@@ -7976,7 +7976,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>silent for %1</source>
-        <translation>rien de noté : %1</translation>
+        <translation>rien de noté&#xa0;: %1</translation>
     </message>
     <message>
         <source>no tray stands</source>
@@ -8010,19 +8010,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The most that is borne this week: more does not fit under the rim of the tray being fed.</source>
-        <translation>Le plus qui soit supporté cette semaine : davantage ne tient pas sous le bord du plateau qu’on nourrit.</translation>
+        <translation>Le plus qui soit supporté cette semaine&#xa0;: davantage ne tient pas sous le bord du plateau qu’on nourrit.</translation>
     </message>
     <message>
         <source>The most that is borne this week: a tray takes at most %1 a day.</source>
-        <translation>Le plus qui soit supporté cette semaine : un plateau prend au plus %1 par jour.</translation>
+        <translation>Le plus qui soit supporté cette semaine&#xa0;: un plateau prend au plus %1 par jour.</translation>
     </message>
     <message>
         <source>The most that is borne this week: with more, the chance of too little air in the bed is above 5 %.</source>
-        <translation>Le plus qui soit supporté cette semaine : avec plus, la probabilité de trop peu d’air dans le lit dépasse 5 %.</translation>
+        <translation>Le plus qui soit supporté cette semaine&#xa0;: avec plus, la probabilité de trop peu d’air dans le lit dépasse 5&#xa0;%.</translation>
     </message>
     <message>
         <source>The most that is borne this week: with more, the chance of too warm a bed is above 5 %.</source>
-        <translation>Le plus qui soit supporté cette semaine : avec plus, la probabilité d’un lit trop chaud dépasse 5 %.</translation>
+        <translation>Le plus qui soit supporté cette semaine&#xa0;: avec plus, la probabilité d’un lit trop chaud dépasse 5&#xa0;%.</translation>
     </message>
     <message>
         <source>Cover %1</source>
@@ -8030,31 +8030,31 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The most that is borne today: %1 were given within these 7 days, and %2 is the most within any seven.</source>
-        <translation>Le maximum supporté aujourd’hui : %1 ont été donnés ces 7 jours, et %2 est le maximum sur sept.</translation>
+        <translation>Le maximum supporté aujourd’hui&#xa0;: %1 ont été donnés ces 7 jours, et %2 est le maximum sur sept.</translation>
     </message>
     <message>
-        <source>The most that is borne this week: half of the worms' weight a day, and they are about %1.</source>
-        <translation>Le maximum supporté cette semaine : la moitié du poids des vers par jour, et ils pèsent environ %1.</translation>
+        <source>The most that is borne this week: half of the worms&apos; weight a day, and they are about %1.</source>
+        <translation>Le maximum supporté cette semaine&#xa0;: la moitié du poids des vers par jour, et ils pèsent environ %1.</translation>
     </message>
     <message>
         <source>Writes down for today, at one click: %1 %2, and %3 of paper over it</source>
-        <translation>Note pour aujourd’hui, d’un clic : %1 %2, et %3 de papier par-dessus</translation>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 %2, et %3 de papier par-dessus</translation>
     </message>
     <message>
         <source>Writes down for today, at one click: %1 %2</source>
-        <translation>Note pour aujourd’hui, d’un clic : %1 %2</translation>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 %2</translation>
     </message>
     <message>
         <source>Writes down for today, at one click: %1 of %2 over the tray being fed</source>
-        <translation>Note pour aujourd’hui, d’un clic : %1 de %2 sur le plateau qu’on nourrit</translation>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 de %2 sur le plateau qu’on nourrit</translation>
     </message>
     <message>
         <source>Writes down for today, at one click: %1 of water into the tray being fed</source>
-        <translation>Note pour aujourd’hui, d’un clic : %1 d’eau dans le plateau qu’on nourrit</translation>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 d’eau dans le plateau qu’on nourrit</translation>
     </message>
     <message>
         <source>Writes down for today, at one click: %1 drained. Not for leaves eaten raw, never drunk; wash your hands. A few worms in it are normal: put them back.</source>
-        <translation>Note pour aujourd’hui, d’un clic : %1 vidangés. Pas sur des feuilles mangées crues, jamais à boire ; se laver les mains. Quelques vers dedans, c’est normal : les remettre.</translation>
+        <translation>Note pour aujourd’hui, d’un clic&#xa0;: %1 vidangés. Pas sur des feuilles mangées crues, jamais à boire&#xa0;; se laver les mains. Quelques vers dedans, c’est normal&#xa0;: les remettre.</translation>
     </message>
     <message>
         <source>%1 will do</source>
@@ -8063,7 +8063,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>No feeding is usual here: %1 keeps the worms, at most %2 is borne.</source>
-        <translation>Aucun apport n’est habituel ici : %1 suffit aux vers, %2 au plus est supporté.</translation>
+        <translation>Aucun apport n’est habituel ici&#xa0;: %1 suffit aux vers, %2 au plus est supporté.</translation>
     </message>
     <message>
         <source>Feed…</source>
@@ -8141,7 +8141,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Ici, une barre par vidange.</translation>
     </message>
     <message>
-        <source>Here grows a line of the worms' mass.</source>
+        <source>Here grows a line of the worms&apos; mass.</source>
         <translation>Ici, la courbe de la masse des vers.</translation>
     </message>
 </context>
@@ -8149,7 +8149,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>ShelfVerdict</name>
     <message>
         <source>Worms in the bottom tray are normal: they go down in the light.</source>
-        <translation>Des vers dans le plateau du bas, c’est normal : ils descendent à la lumière.</translation>
+        <translation>Des vers dans le plateau du bas, c’est normal&#xa0;: ils descendent à la lumière.</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -8246,7 +8246,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A few worms in the sump are normal: put them back.</source>
-        <translation>Quelques vers dans le bac, c’est normal : les remettre.</translation>
+        <translation>Quelques vers dans le bac, c’est normal&#xa0;: les remettre.</translation>
     </message>
     <message>
         <source>A look would tell</source>
@@ -8266,7 +8266,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Leave it in the light; most worms go down in 2 to 7 days.</source>
-        <translation>Le laisser à la lumière ; la plupart des vers descendent en 2 à 7 jours.</translation>
+        <translation>Le laisser à la lumière&#xa0;; la plupart des vers descendent en 2 à 7 jours.</translation>
     </message>
     <message>
         <source>Light-drying is done, day %1</source>
@@ -8281,12 +8281,12 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>Feed-to-cast %1, ready with %2 %.</source>
-        <translation>Aliment/compost %1, prêt à %2 %.</translation>
+        <source>Feed-to-cast %1, ready with %2&#xa0;%.</source>
+        <translation>Aliment/compost %1, prêt à %2&#xa0;%.</translation>
     </message>
     <message>
         <source>Ready about %1.</source>
-        <translation>Prêt : %1.</translation>
+        <translation>Prêt&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Bottom tray is nearly ready</source>
@@ -8298,7 +8298,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Castings %1 deep so far; another tray at %2. %3</source>
-        <translation>Lombricompost : %1 d’épaisseur pour l’instant ; un autre plateau à %2. %3</translation>
+        <translation>Lombricompost&#xa0;: %1 d’épaisseur pour l’instant&#xa0;; un autre plateau à %2. %3</translation>
     </message>
     <message>
         <source>Working</source>
@@ -8318,7 +8318,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Trays are drawn from the journal; depths follow in a moment.</source>
-        <translation>Les plateaux sont dessinés d’après le journal ; les épaisseurs suivent dans un instant.</translation>
+        <translation>Les plateaux sont dessinés d’après le journal&#xa0;; les épaisseurs suivent dans un instant.</translation>
     </message>
     <message>
         <source>No entry for %1</source>
@@ -8382,7 +8382,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>from the floor up: %1</source>
-        <translation>du fond vers le haut : %1</translation>
+        <translation>du fond vers le haut&#xa0;: %1</translation>
     </message>
     <message>
         <source>light-drying, day %1</source>
@@ -8427,11 +8427,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1; since about %2</source>
-        <translation>%1 ; depuis : %2</translation>
+        <translation>%1&#xa0;; depuis&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1; about %2</source>
-        <translation>%1 ; date : %2</translation>
+        <translation>%1&#xa0;; date&#xa0;: %2</translation>
     </message>
     <message>
         <source>Feed-to-cast</source>
@@ -8439,7 +8439,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1; ready at 0.10 or below</source>
-        <translation>%1 ; prêt à 0,10 ou moins</translation>
+        <translation>%1&#xa0;; prêt à 0,10 ou moins</translation>
     </message>
     <message>
         <source>Ready</source>
@@ -8475,11 +8475,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 dry: use as it is, or sift</source>
-        <translation>%1 en sec : à utiliser telle quelle, ou à tamiser</translation>
+        <translation>%1 en sec&#xa0;: à utiliser telle quelle, ou à tamiser</translation>
     </message>
     <message>
         <source>%1 old</source>
-        <translation>âge : %1</translation>
+        <translation>âge&#xa0;: %1</translation>
     </message>
     <message>
         <source>Bedded</source>
@@ -8487,8 +8487,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1, %2 ago; tray %3</source>
-        <comment>a day, how long ago, the tray's number</comment>
-        <translation>%1, il y a %2 ; plateau %3</translation>
+        <comment>a day, how long ago, the tray&apos;s number</comment>
+        <translation>%1, il y a %2&#xa0;; plateau %3</translation>
     </message>
     <message>
         <source>estimating</source>
@@ -8512,11 +8512,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Worms in the bottom tray are normal: they go down in the light.</source>
-        <translation>Des vers dans le plateau du bas, c’est normal : ils descendent à la lumière.</translation>
+        <translation>Des vers dans le plateau du bas, c’est normal&#xa0;: ils descendent à la lumière.</translation>
     </message>
     <message>
         <source>Most worms leave in 2 to 7 days; cocoons and some young go with the castings.</source>
-        <translation>La plupart des vers partent en 2 à 7 jours ; des cocons et quelques jeunes vont avec le lombricompost.</translation>
+        <translation>La plupart des vers partent en 2 à 7 jours&#xa0;; des cocons et quelques jeunes vont avec le lombricompost.</translation>
     </message>
     <message>
         <source>sump of %1</source>
@@ -8536,11 +8536,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>holds up to %1; %2; estimating</source>
-        <translation>contient jusqu’à %1 ; %2 ; estimation</translation>
+        <translation>contient jusqu’à %1&#xa0;; %2&#xa0;; estimation</translation>
     </message>
     <message>
         <source>%1 in it, room for %2; %3</source>
-        <translation>%1 dedans, place pour %2 ; %3</translation>
+        <translation>%1 dedans, place pour %2&#xa0;; %3</translation>
     </message>
     <message>
         <source>In it</source>
@@ -8548,7 +8548,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1, of %2; %3</source>
-        <translation>%1, sur %2 ; %3</translation>
+        <translation>%1, sur %2&#xa0;; %3</translation>
     </message>
     <message>
         <source>Full about</source>
@@ -8568,7 +8568,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A few worms in the sump are normal: put them back.</source>
-        <translation>Quelques vers dans le bac, c’est normal : les remettre.</translation>
+        <translation>Quelques vers dans le bac, c’est normal&#xa0;: les remettre.</translation>
     </message>
     <message>
         <source>colony %1 · %2</source>
@@ -8613,7 +8613,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>slot %1: tray %2, %3</source>
-        <translation>niveau %1 : plateau %2, %3</translation>
+        <translation>niveau %1&#xa0;: plateau %2, %3</translation>
     </message>
     <message>
         <source>slot %1, which is not there that day</source>
@@ -8675,7 +8675,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>une règle de ce programme</translation>
     </message>
     <message>
-        <source>this program's estimate</source>
+        <source>this program&apos;s estimate</source>
         <translation>l’estimation de ce programme</translation>
     </message>
     <message>
@@ -8895,7 +8895,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>d’après le temps d’éclosion de Venter &amp; Reinecke 1988</translation>
     </message>
     <message>
-        <source>a journal's abstract</source>
+        <source>a journal&apos;s abstract</source>
         <translation>résumé d’une revue</translation>
     </message>
     <message>
@@ -8935,7 +8935,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>équation de levage NIOSH</translation>
     </message>
     <message>
-        <source>the tray's weight</source>
+        <source>the tray&apos;s weight</source>
         <translation>le poids du plateau</translation>
     </message>
     <message>
@@ -9043,7 +9043,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>ready: castings</source>
-        <translation>prêt : lombricompost</translation>
+        <translation>prêt&#xa0;: lombricompost</translation>
     </message>
     <message>
         <source>working</source>
@@ -9059,7 +9059,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The first day: one tray of wet bedding over the sump, worms in it, the spigot open.</source>
-        <translation>Le premier jour : un plateau de litière mouillée sur le bac, des vers dedans, le robinet ouvert.</translation>
+        <translation>Le premier jour&#xa0;: un plateau de litière mouillée sur le bac, des vers dedans, le robinet ouvert.</translation>
     </message>
     <message>
         <source>castings</source>
@@ -9079,7 +9079,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A feeding lies flat under the cover; castings gather at the floor.</source>
-        <translation>Un apport est à plat sous la couverture ; le lombricompost s’amasse au fond.</translation>
+        <translation>Un apport est à plat sous la couverture&#xa0;; le lombricompost s’amasse au fond.</translation>
     </message>
     <message>
         <source>drips through</source>
@@ -9087,7 +9087,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What the tray does not hold runs into the sump: this one wants draining.</source>
-        <translation>Ce que le plateau ne retient pas coule dans le bac : celui-ci demande une vidange.</translation>
+        <translation>Ce que le plateau ne retient pas coule dans le bac&#xa0;: celui-ci demande une vidange.</translation>
     </message>
     <message>
         <source>filled</source>
@@ -9099,7 +9099,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A stack in full work: oldest castings at the bottom, food at the top.</source>
-        <translation>Une pile en plein travail : le lombricompost le plus vieux en bas, la nourriture en haut.</translation>
+        <translation>Une pile en plein travail&#xa0;: le lombricompost le plus vieux en bas, la nourriture en haut.</translation>
     </message>
     <message>
         <source>drying, lid off</source>
@@ -9107,7 +9107,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The bottom tray stands on top, lid off, loosened: its worms go down from the light. Feed only the tray below it.</source>
-        <translation>Le plateau du bas est en haut, sans couvercle, aéré : ses vers descendent loin de la lumière. Ne nourrir que le plateau du dessous.</translation>
+        <translation>Le plateau du bas est en haut, sans couvercle, aéré&#xa0;: ses vers descendent loin de la lumière. Ne nourrir que le plateau du dessous.</translation>
     </message>
     <message>
         <source>bedded anew</source>
@@ -9115,11 +9115,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The castings are taken; the tray is bedded anew and stands on top.</source>
-        <translation>Le lombricompost est prélevé ; le plateau est regarni de litière et placé en haut.</translation>
+        <translation>Le lombricompost est prélevé&#xa0;; le plateau est regarni de litière et placé en haut.</translation>
     </message>
     <message>
         <source>Two stacks of one: each goes on with a part of the colony.</source>
-        <translation>Deux piles d’une seule : chacune continue avec une partie de la colonie.</translation>
+        <translation>Deux piles d’une seule&#xa0;: chacune continue avec une partie de la colonie.</translation>
     </message>
     <message>
         <source>new stack</source>
@@ -9134,7 +9134,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What do the worms weigh?</source>
-        <translation>Combien pèsent les vers ?</translation>
+        <translation>Combien pèsent les vers&#xa0;?</translation>
     </message>
     <message>
         <source>Counted</source>
@@ -9142,7 +9142,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>only if you counted them; else a mixed colony is taken</source>
-        <translation>seulement si vous les avez comptés ; sinon une colonie mêlée est supposée</translation>
+        <translation>seulement si vous les avez comptés&#xa0;; sinon une colonie mêlée est supposée</translation>
     </message>
     <message>
         <source>Species</source>
@@ -9154,30 +9154,30 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>this stack was stocked with another species before; the latest rules its reckoning</source>
-        <translation>une autre espèce a été mise auparavant dans cette pile ; la dernière décide de son calcul</translation>
+        <translation>une autre espèce a été mise auparavant dans cette pile&#xa0;; la dernière décide de son calcul</translation>
     </message>
 </context>
 <context>
     <name>StoreText</name>
     <message>
         <source>%1 could not be written: the disk is full. Nothing of it was kept.</source>
-        <translation>%1 n’a pas pu être écrit : le disque est plein. Rien n’en a été conservé.</translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: le disque est plein. Rien n’en a été conservé.</translation>
     </message>
     <message>
         <source>%1 could not be written: the household file is damaged. Nothing of it was kept.</source>
-        <translation>%1 n’a pas pu être écrit : le fichier du foyer est abîmé. Rien n’en a été conservé.</translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: le fichier du foyer est abîmé. Rien n’en a été conservé.</translation>
     </message>
     <message>
         <source>%1 could not be written: there is no permission for its folder, or no such folder.</source>
-        <translation>%1 n’a pas pu être écrit : pas de droit sur son dossier, ou pas de tel dossier.</translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: pas de droit sur son dossier, ou pas de tel dossier.</translation>
     </message>
     <message>
         <source>%1 could not be written. Nothing of it was kept. The reason given: %2.</source>
-        <translation>%1 n’a pas pu être écrit. Rien n’en a été conservé. Raison indiquée : %2.</translation>
+        <translation>%1 n’a pas pu être écrit. Rien n’en a été conservé. Raison indiquée&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1 could not be written: what the disk gave back is not what was written. Nothing of it was kept.</source>
-        <translation>%1 n’a pas pu être écrit : ce que le disque a rendu n’est pas ce qui a été écrit. Rien n’en a été conservé.</translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: ce que le disque a rendu n’est pas ce qui a été écrit. Rien n’en a été conservé.</translation>
     </message>
     <message>
         <source>%1 is there already. It was left as it is.</source>
@@ -9189,19 +9189,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 could not be written: %2. Nothing of it was kept.</source>
-        <translation>%1 n’a pas pu être écrit : %2. Rien n’en a été conservé.</translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: %2. Rien n’en a été conservé.</translation>
     </message>
     <message>
         <source>%1 could not be written: its folder could not be put on the disk. Nothing of it was kept.</source>
-        <translation>%1 n’a pas pu être écrit : son dossier n’a pas pu être inscrit sur le disque. Rien n’en a été conservé.</translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: son dossier n’a pas pu être inscrit sur le disque. Rien n’en a été conservé.</translation>
     </message>
     <message>
         <source>The folder chosen for backups is not there: %1.</source>
-        <translation>Le dossier choisi pour les sauvegardes n’est pas là : %1.</translation>
+        <translation>Le dossier choisi pour les sauvegardes n’est pas là&#xa0;: %1.</translation>
     </message>
     <message>
         <source>No backup could be made; what you record is kept all the same. %1</source>
-        <translation>Aucune sauvegarde n’a pu être faite ; ce que vous notez est conservé quand même. %1</translation>
+        <translation>Aucune sauvegarde n’a pu être faite&#xa0;; ce que vous notez est conservé quand même. %1</translation>
     </message>
     <message>
         <source>The backup was made elsewhere, in %1. %2</source>
@@ -9209,7 +9209,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Entry %1 has meanwhile been changed or deleted. Nothing was written; look at the journal and try again.</source>
-        <translation>L’entrée %1 a été changée ou supprimée entre-temps. Rien n’a été écrit ; regarder le journal et réessayer.</translation>
+        <translation>L’entrée %1 a été changée ou supprimée entre-temps. Rien n’a été écrit&#xa0;; regarder le journal et réessayer.</translation>
     </message>
     <message>
         <source>An entry holds something that is not a number in %1. Nothing was written.</source>
@@ -9217,35 +9217,35 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Entry %1 cannot be read: %2 makes no sense to this release.</source>
-        <translation>L’entrée %1 ne peut pas être lue : %2 n’a pas de sens pour cette version.</translation>
+        <translation>L’entrée %1 ne peut pas être lue&#xa0;: %2 n’a pas de sens pour cette version.</translation>
     </message>
     <message>
         <source>%1 is not there. Nothing was made; check the name and the folder.</source>
-        <translation>%1 n’est pas là. Rien n’a été créé ; vérifier le nom et le dossier.</translation>
+        <translation>%1 n’est pas là. Rien n’a été créé&#xa0;; vérifier le nom et le dossier.</translation>
     </message>
     <message>
         <source>%1 is not a household file. It was left as it is; choose another file.</source>
-        <translation>%1 n’est pas un fichier de foyer. Il a été laissé tel quel ; choisir un autre fichier.</translation>
+        <translation>%1 n’est pas un fichier de foyer. Il a été laissé tel quel&#xa0;; choisir un autre fichier.</translation>
     </message>
     <message>
         <source>%1 is damaged: it was cut short or changed by something else. It was left as it is; restore a backup.</source>
-        <translation>%1 est abîmé : il a été tronqué ou changé par autre chose. Il a été laissé tel quel ; restaurer une sauvegarde.</translation>
+        <translation>%1 est abîmé&#xa0;: il a été tronqué ou changé par autre chose. Il a été laissé tel quel&#xa0;; restaurer une sauvegarde.</translation>
     </message>
     <message>
         <source>%1 was written by a newer release. It was left as it is and can only be read; update the program to write to it.</source>
-        <translation>%1 a été écrit par une version plus récente. Il a été laissé tel quel et ne peut qu’être lu ; mettre à jour le programme pour y écrire.</translation>
+        <translation>%1 a été écrit par une version plus récente. Il a été laissé tel quel et ne peut qu’être lu&#xa0;; mettre à jour le programme pour y écrire.</translation>
     </message>
     <message>
         <source>%1 cannot be opened: there is no permission for the file or its folder. It was left as it is; change its permissions.</source>
-        <translation>%1 ne peut pas être ouvert : pas de droit sur le fichier ou son dossier. Il a été laissé tel quel ; changer ses droits.</translation>
+        <translation>%1 ne peut pas être ouvert&#xa0;: pas de droit sur le fichier ou son dossier. Il a été laissé tel quel&#xa0;; changer ses droits.</translation>
     </message>
     <message>
         <source>%1 is in use by another program. It was left as it is; try again when that program is done.</source>
-        <translation>%1 est occupé par un autre programme. Il a été laissé tel quel ; réessayer quand ce programme aura fini.</translation>
+        <translation>%1 est occupé par un autre programme. Il a été laissé tel quel&#xa0;; réessayer quand ce programme aura fini.</translation>
     </message>
     <message>
         <source>The disk with %1 is full. Nothing was written; make room and try again.</source>
-        <translation>Le disque de %1 est plein. Rien n’a été écrit ; faire de la place et réessayer.</translation>
+        <translation>Le disque de %1 est plein. Rien n’a été écrit&#xa0;; faire de la place et réessayer.</translation>
     </message>
     <message>
         <source>%1 cannot be opened. It was left as it is.</source>
@@ -9253,31 +9253,31 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The reason given: %1.</source>
-        <translation>Raison indiquée : %1.</translation>
+        <translation>Raison indiquée&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The disk with %1 did not confirm the write. See that the disk is in order, then look whether the entry is there before it is recorded again. The reason given: %2.</source>
-        <translation>Le disque de %1 n’a pas confirmé l’écriture. Vérifier que le disque est en ordre, puis regarder si l’entrée y est avant de la noter de nouveau. Raison indiquée : %2.</translation>
+        <translation>Le disque de %1 n’a pas confirmé l’écriture. Vérifier que le disque est en ordre, puis regarder si l’entrée y est avant de la noter de nouveau. Raison indiquée&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1 was moved or removed while it was open. Nothing was written; put it back, or open it where it is now.</source>
-        <translation>%1 a été déplacé ou enlevé pendant qu’il était ouvert. Rien n’a été écrit ; le remettre en place, ou l’ouvrir là où il est maintenant.</translation>
+        <translation>%1 a été déplacé ou enlevé pendant qu’il était ouvert. Rien n’a été écrit&#xa0;; le remettre en place, ou l’ouvrir là où il est maintenant.</translation>
     </message>
     <message>
         <source>%1 is in use by another program. Nothing was written; try again when that program is done.</source>
-        <translation>%1 est occupé par un autre programme. Rien n’a été écrit ; réessayer quand ce programme aura fini.</translation>
+        <translation>%1 est occupé par un autre programme. Rien n’a été écrit&#xa0;; réessayer quand ce programme aura fini.</translation>
     </message>
     <message>
         <source>%1 is damaged. Nothing was written; restore a backup.</source>
-        <translation>%1 est abîmé. Rien n’a été écrit ; restaurer une sauvegarde.</translation>
+        <translation>%1 est abîmé. Rien n’a été écrit&#xa0;; restaurer une sauvegarde.</translation>
     </message>
     <message>
         <source>%1 cannot be written to: there is no permission for the file or its folder. Nothing was written.</source>
-        <translation>On ne peut pas écrire dans %1 : pas de droit sur le fichier ou son dossier. Rien n’a été écrit.</translation>
+        <translation>On ne peut pas écrire dans %1&#xa0;: pas de droit sur le fichier ou son dossier. Rien n’a été écrit.</translation>
     </message>
     <message>
         <source>%1 could not be read or written. Nothing was changed. The reason given: %2.</source>
-        <translation>%1 n’a pas pu être lu ou écrit. Rien n’a été changé. Raison indiquée : %2.</translation>
+        <translation>%1 n’a pas pu être lu ou écrit. Rien n’a été changé. Raison indiquée&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1 is open for reading only. Nothing was written.</source>
@@ -9297,7 +9297,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A reading cannot be read: its day or kind makes no sense to this release.</source>
-        <translation>Un relevé ne peut pas être lu : son jour ou sa sorte n’a pas de sens pour cette version.</translation>
+        <translation>Un relevé ne peut pas être lu&#xa0;: son jour ou sa sorte n’a pas de sens pour cette version.</translation>
     </message>
     <message>
         <source>The entry of this picture is not there any more. Nothing was written.</source>
@@ -9309,7 +9309,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 is not there, but %2 beside it holds the last writes of a household that was. Nothing was made; put the household back beside it, or move it away.</source>
-        <translation>%1 n’est pas là, mais %2, à côté, contient les dernières écritures d’un foyer passé. Rien n’a été créé ; remettre le foyer à côté, ou déplacer ce fichier.</translation>
+        <translation>%1 n’est pas là, mais %2, à côté, contient les dernières écritures d’un foyer passé. Rien n’a été créé&#xa0;; remettre le foyer à côté, ou déplacer ce fichier.</translation>
     </message>
     <message>
         <source>%1 was written by an older release and has to be brought up to date, but the backup that is made before could not be. It was left as it is and can be read. %2</source>
@@ -9325,11 +9325,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Another program removed the log of %1 while this was written. Nothing was written; close that program and try again.</source>
-        <translation>Un autre programme a supprimé le journal d’écriture de %1 pendant que ceci s’écrivait. Rien n’a été écrit ; fermer ce programme et réessayer.</translation>
+        <translation>Un autre programme a supprimé le journal d’écriture de %1 pendant que ceci s’écrivait. Rien n’a été écrit&#xa0;; fermer ce programme et réessayer.</translation>
     </message>
     <message>
         <source>Another program removed the log of %1 while it was open here. The file was opened anew; nothing that was recorded is missing.</source>
-        <translation>Un autre programme a supprimé le journal d’écriture de %1 pendant que le fichier était ouvert ici. Le fichier a été rouvert ; rien de ce qui a été noté ne manque.</translation>
+        <translation>Un autre programme a supprimé le journal d’écriture de %1 pendant que le fichier était ouvert ici. Le fichier a été rouvert&#xa0;; rien de ce qui a été noté ne manque.</translation>
     </message>
     <message>
         <source>Another program removed the log of %1 while it was open here, and entries with it or out of the file. Look at the journal, and at the backups for what is missing.</source>
@@ -9459,7 +9459,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>driest tray (slot %1) holds %2 of the water it can hold</source>
@@ -9467,14 +9467,14 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>pressed in the hand: %1 on the scale from one, dry, to five, streaming</source>
-        <translation>pressé dans la main : %1 sur l’échelle de un, sec, à cinq, ruisselant</translation>
+        <translation>pressé dans la main&#xa0;: %1 sur l’échelle de un, sec, à cinq, ruisselant</translation>
     </message>
     <message>
         <source>air in the worst tray %1, where one is all that worms want</source>
         <translation>air dans le pire plateau %1, où un est tout ce que veulent les vers</translation>
     </message>
     <message>
-        <source>fed %1 of the worms' own mass a day, in two weeks</source>
+        <source>fed %1 of the worms&apos; own mass a day, in two weeks</source>
         <translation>donné par jour %1 de la masse des vers, en deux semaines</translation>
     </message>
     <message>
@@ -9543,19 +9543,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Lift the cover: is much of the last feeding still there, matted and wet?</source>
-        <translation>Soulever la couverture : reste-t-il beaucoup du dernier apport, tassé et mouillé ?</translation>
+        <translation>Soulever la couverture&#xa0;: reste-t-il beaucoup du dernier apport, tassé et mouillé&#xa0;?</translation>
     </message>
     <message>
         <source>Press a handful hard: does it stream?</source>
-        <translation>Presser fort une poignée : ruisselle-t-elle ?</translation>
+        <translation>Presser fort une poignée&#xa0;: ruisselle-t-elle&#xa0;?</translation>
     </message>
     <message>
         <source>Press a handful from the middle hard: does nothing come?</source>
-        <translation>Presser fort une poignée du milieu : ne vient-il rien ?</translation>
+        <translation>Presser fort une poignée du milieu&#xa0;: ne vient-il rien&#xa0;?</translation>
     </message>
     <message>
         <source>Open the spigot over a jar: how much runs out?</source>
-        <translation>Ouvrir le robinet au-dessus d’un bocal : combien coule-t-il ?</translation>
+        <translation>Ouvrir le robinet au-dessus d’un bocal&#xa0;: combien coule-t-il&#xa0;?</translation>
     </message>
     <message>
         <source>Put a thermometer a hand deep into the bed.</source>
@@ -9567,31 +9567,31 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Lift the cover: is nothing left of the last feeding?</source>
-        <translation>Soulever la couverture : ne reste-t-il rien du dernier apport ?</translation>
+        <translation>Soulever la couverture&#xa0;: ne reste-t-il rien du dernier apport&#xa0;?</translation>
     </message>
     <message>
         <source>Smell at the places of the last feedings: is it one of them, and which?</source>
-        <translation>Sentir aux endroits des derniers apports : est-ce l’un d’eux, et lequel ?</translation>
+        <translation>Sentir aux endroits des derniers apports&#xa0;: est-ce l’un d’eux, et lequel&#xa0;?</translation>
     </message>
     <message>
         <source>Look before you lift anything: does food lie open?</source>
-        <translation>Regarder avant de rien soulever : de la nourriture est-elle à découvert ?</translation>
+        <translation>Regarder avant de rien soulever&#xa0;: de la nourriture est-elle à découvert&#xa0;?</translation>
     </message>
     <message>
         <source>Smell: sharp, like ammonia? And is there hardly any paper left in the top tray?</source>
-        <translation>Sentir : piquant, comme l’ammoniac ? Et ne reste-t-il guère de papier dans le plateau du haut ?</translation>
+        <translation>Sentir&#xa0;: piquant, comme l’ammoniac&#xa0;? Et ne reste-t-il guère de papier dans le plateau du haut&#xa0;?</translation>
     </message>
     <message>
         <source>Dig to the floor of the tray: is there a dark, crumbly layer, however thin?</source>
-        <translation>Creuser jusqu’au fond du plateau : y a-t-il une couche sombre et friable, si mince soit-elle ?</translation>
+        <translation>Creuser jusqu’au fond du plateau&#xa0;: y a-t-il une couche sombre et friable, si mince soit-elle&#xa0;?</translation>
     </message>
     <message>
         <source>Weigh the worms of a part of the bed: it tells how crowded they are.</source>
-        <translation>Peser les vers d’une partie du lit : cela dit s’ils sont à l’étroit.</translation>
+        <translation>Peser les vers d’une partie du lit&#xa0;: cela dit s’ils sont à l’étroit.</translation>
     </message>
     <message>
         <source>Wait two nights with a light on: do they stay then?</source>
-        <translation>Attendre deux nuits avec une lampe allumée : restent-ils alors ?</translation>
+        <translation>Attendre deux nuits avec une lampe allumée&#xa0;: restent-ils alors&#xa0;?</translation>
     </message>
     <message>
         <source>Stop feeding until most of it is gone. Spread what lies there flat, loosen it, and lay dry shredded paper or cardboard on it.</source>
@@ -9611,7 +9611,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Carry the stack to a cooler place, tray by tray. No food for now; spread what heats. Lid open under a cloth; a wrapped bottle of frozen water on top buys a day.</source>
-        <translation>Porter la pile dans un endroit plus frais, plateau par plateau. Pas de nourriture pour l’instant ; étaler ce qui chauffe. Couvercle ouvert sous un linge ; une bouteille d’eau gelée, enveloppée, en haut fait gagner un jour.</translation>
+        <translation>Porter la pile dans un endroit plus frais, plateau par plateau. Pas de nourriture pour l’instant&#xa0;; étaler ce qui chauffe. Couvercle ouvert sous un linge&#xa0;; une bouteille d’eau gelée, enveloppée, en haut fait gagner un jour.</translation>
     </message>
     <message>
         <source>Bring the stack in, or wrap sides and lid and stand it off the ground. Feed little until it is warmer.</source>
@@ -9619,7 +9619,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Feed the usual amount and cover it. If there are few worms, feed little: they multiply by themselves.</source>
-        <translation>Donner la quantité habituelle et la couvrir. S’il y a peu de vers, donner peu : ils se multiplient d’eux-mêmes.</translation>
+        <translation>Donner la quantité habituelle et la couvrir. S’il y a peu de vers, donner peu&#xa0;: ils se multiplient d’eux-mêmes.</translation>
     </message>
     <message>
         <source>Take out what can be taken out, with gloves, and put it into the household waste. Cover the rest thickly.</source>
@@ -9639,7 +9639,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Leave a light on and the lid closed for some nights. They settle; it is no sign of a bad bed.</source>
-        <translation>Laisser une lampe allumée et le couvercle fermé quelques nuits. Ils s’installent ; ce n’est pas le signe d’un mauvais lit.</translation>
+        <translation>Laisser une lampe allumée et le couvercle fermé quelques nuits. Ils s’installent&#xa0;; ce n’est pas le signe d’un mauvais lit.</translation>
     </message>
     <message>
         <source>Record the cover…</source>
@@ -9691,15 +9691,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>smell at the lid, at each tray, at the sump and at what stands beside the stack. Where does it come from?</source>
-        <translation>sentir le couvercle, chaque plateau, le bac et ce qui se trouve à côté de la pile. D’où cela vient-il ?</translation>
+        <translation>sentir le couvercle, chaque plateau, le bac et ce qui se trouve à côté de la pile. D’où cela vient-il&#xa0;?</translation>
     </message>
     <message>
         <source>see where they sit: in the bed, in the sump, or beside the stack on fruit and flower pots. Their eggs come in with peel.</source>
-        <translation>voir où elles se tiennent : dans le lit, dans le bac, ou à côté de la pile sur des fruits et des pots de fleurs. Leurs œufs arrivent avec les épluchures.</translation>
+        <translation>voir où elles se tiennent&#xa0;: dans le lit, dans le bac, ou à côté de la pile sur des fruits et des pots de fleurs. Leurs œufs arrivent avec les épluchures.</translation>
     </message>
     <message>
         <source>see where they sit. On one piece of food alone they are usual and do no harm: take that piece out.</source>
-        <translation>voir où ils se tiennent. Sur un seul morceau de nourriture, ils sont courants et sans danger : retirer ce morceau.</translation>
+        <translation>voir où ils se tiennent. Sur un seul morceau de nourriture, ils sont courants et sans danger&#xa0;: retirer ce morceau.</translation>
     </message>
     <message>
         <source>follow their trail back. The nest may lie beneath the stand or in a pot beside it.</source>
@@ -9707,11 +9707,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>see when and from where they go: on a stormy night, when a light went out, from one tray alone?</source>
-        <translation>voir quand et d’où ils partent : une nuit d’orage, après l’extinction d’une lumière, d’un seul plateau ?</translation>
+        <translation>voir quand et d’où ils partent&#xa0;: une nuit d’orage, après l’extinction d’une lumière, d’un seul plateau&#xa0;?</translation>
     </message>
     <message>
         <source>see what came in last: treated peel, salt, cleaning agents, paint? Take it out with gloves.</source>
-        <translation>voir ce qui a été mis en dernier : épluchures traitées, sel, produits d’entretien, peinture ? Le retirer avec des gants.</translation>
+        <translation>voir ce qui a été mis en dernier&#xa0;: épluchures traitées, sel, produits d’entretien, peinture&#xa0;? Le retirer avec des gants.</translation>
     </message>
     <message>
         <source>see how far it goes. White threads on fresh food are usual and gone in some days.</source>
@@ -9723,11 +9723,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>feel each tray. One alone is warm from its food; all of them are warm from sun, stove or pipe.</source>
-        <translation>toucher chaque plateau. Un seul est chaud à cause de sa nourriture ; tous le sont à cause du soleil, d’un poêle ou d’un tuyau.</translation>
+        <translation>toucher chaque plateau. Un seul est chaud à cause de sa nourriture&#xa0;; tous le sont à cause du soleil, d’un poêle ou d’un tuyau.</translation>
     </message>
     <message>
         <source>see where it comes from: holes that are clogged, a lid that lets rain in, a stack that is not level?</source>
-        <translation>voir d’où elle vient : des trous bouchés, un couvercle qui laisse entrer la pluie, une pile qui penche ?</translation>
+        <translation>voir d’où elle vient&#xa0;: des trous bouchés, un couvercle qui laisse entrer la pluie, une pile qui penche&#xa0;?</translation>
     </message>
     <message>
         <source>look under the cover, in each tray and in the sump. They may sit elsewhere than where you looked.</source>
@@ -9739,26 +9739,26 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Give them room: a further tray if one is spare, or a harvest of the bottom one once its castings are ready. Or give some worms away, or begin another stack with them.</source>
-        <translation>Donnez-leur de la place : un plateau de plus s’il en reste un libre, ou une récolte de celui du bas dès que son lombricompost est prêt. Ou donnez des vers, ou commencez avec eux une autre pile.</translation>
+        <translation>Donnez-leur de la place&#xa0;: un plateau de plus s’il en reste un libre, ou une récolte de celui du bas dès que son lombricompost est prêt. Ou donnez des vers, ou commencez avec eux une autre pile.</translation>
     </message>
 </context>
 <context>
     <name>TrayLifts</name>
     <message>
         <source>Out of a safe reach: take it out in parts, or with someone.</source>
-        <translation>Hors d’une portée sûre : le vider en plusieurs fois, ou s’y mettre à deux.</translation>
+        <translation>Hors d’une portée sûre&#xa0;: le vider en plusieurs fois, ou s’y mettre à deux.</translation>
     </message>
     <message>
         <source>For this lift up to %1 is advised: fine for most people.</source>
-        <translation>Pour ce levage, jusqu’à %1 est conseillé : bien pour la plupart des gens.</translation>
+        <translation>Pour ce levage, jusqu’à %1 est conseillé&#xa0;: bien pour la plupart des gens.</translation>
     </message>
     <message>
         <source>For this lift up to %1 is advised: heavy, so in parts or with someone.</source>
-        <translation>Pour ce levage, jusqu’à %1 est conseillé : lourd, donc en plusieurs fois ou à deux.</translation>
+        <translation>Pour ce levage, jusqu’à %1 est conseillé&#xa0;: lourd, donc en plusieurs fois ou à deux.</translation>
     </message>
     <message>
         <source>For this lift up to %1 is advised: far too heavy, take it out in parts.</source>
-        <translation>Pour ce levage, jusqu’à %1 est conseillé : bien trop lourd, le vider en plusieurs fois.</translation>
+        <translation>Pour ce levage, jusqu’à %1 est conseillé&#xa0;: bien trop lourd, le vider en plusieurs fois.</translation>
     </message>
 </context>
 <context>
@@ -9769,7 +9769,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What does the scale show?</source>
-        <translation>Qu’indique la balance ?</translation>
+        <translation>Qu’indique la balance&#xa0;?</translation>
     </message>
     <message>
         <source>Empty tray</source>
@@ -9788,15 +9788,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Tray %1 goes from the bottom to slot %2 and dries in the light, uncovered; the others move down.</source>
-        <translation>Le plateau %1 passe du bas au niveau %2 et sèche à la lumière, découvert ; les autres descendent.</translation>
+        <translation>Le plateau %1 passe du bas au niveau %2 et sèche à la lumière, découvert&#xa0;; les autres descendent.</translation>
     </message>
     <message>
         <source>Ends batch %1: tray %2 leaves slot %3 for storage.</source>
-        <translation>Finit le lot %1 : le plateau %2 quitte le niveau %3 pour être rangé.</translation>
+        <translation>Finit le lot %1&#xa0;: le plateau %2 quitte le niveau %3 pour être rangé.</translation>
     </message>
     <message>
         <source>Begins batch %1: tray %2 goes on top, into slot %3.</source>
-        <translation>Commence le lot %1 : le plateau %2 va en haut, au niveau %3.</translation>
+        <translation>Commence le lot %1&#xa0;: le plateau %2 va en haut, au niveau %3.</translation>
     </message>
     <message>
         <source>Worms leave the whole stack and go into the fed tray of %1.</source>
@@ -9804,7 +9804,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The stack ends with that day. Its record stays; its name cannot be used again.</source>
-        <translation>La pile finit ce jour-là. Ses notes restent ; son nom ne peut plus servir.</translation>
+        <translation>La pile finit ce jour-là. Ses notes restent&#xa0;; son nom ne peut plus servir.</translation>
     </message>
     <message>
         <source>Falls to %1.</source>
@@ -9879,23 +9879,23 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>bars: drained, %1 a week, each over four weeks; line: to be expected</source>
-        <translation>barres : vidangé, %1 par semaine, chacune sur quatre semaines ; ligne : attendu</translation>
+        <translation>barres&#xa0;: vidangé, %1 par semaine, chacune sur quatre semaines&#xa0;; ligne&#xa0;: attendu</translation>
     </message>
     <message>
         <source>bars: drained, %1 a week; line: to be expected</source>
-        <translation>barres : vidangé, %1 par semaine ; ligne : attendu</translation>
+        <translation>barres&#xa0;: vidangé, %1 par semaine&#xa0;; ligne&#xa0;: attendu</translation>
     </message>
     <message>
         <source>live worms, %1; crosses: weighed</source>
-        <translation>vers vivants, %1 ; croix : pesés</translation>
+        <translation>vers vivants, %1&#xa0;; croix&#xa0;: pesés</translation>
     </message>
     <message>
-        <source>of the bed, %1; strokes: a day's lowest to highest by a logger</source>
-        <translation>du lit, %1 ; traits : minimum et maximum du jour par un enregistreur</translation>
+        <source>of the bed, %1; strokes: a day&apos;s lowest to highest by a logger</source>
+        <translation>du lit, %1&#xa0;; traits&#xa0;: minimum et maximum du jour par un enregistreur</translation>
     </message>
     <message>
-        <source>of the tray that is fed, % water; strokes: a day's lowest to highest by a logger</source>
-        <translation>du plateau qu’on nourrit, % d’eau ; traits : minimum et maximum du jour par un enregistreur</translation>
+        <source>of the tray that is fed, % water; strokes: a day&apos;s lowest to highest by a logger</source>
+        <translation>du plateau qu’on nourrit, % d’eau&#xa0;; traits&#xa0;: minimum et maximum du jour par un enregistreur</translation>
     </message>
     <message>
         <source>30 days</source>
@@ -9974,7 +9974,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>To be expected: %1.</source>
-        <translation>Attendu : %1.</translation>
+        <translation>Attendu&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The worms weigh %1.</source>
@@ -10002,7 +10002,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>, </source>
@@ -10070,19 +10070,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>added up, %1; steps: drained; line: to be expected, its range as if every week erred to the same side</source>
-        <translation>cumulé, %1 ; marches : vidangé ; ligne : attendu, son intervalle comme si chaque semaine se trompait du même côté</translation>
+        <translation>cumulé, %1&#xa0;; marches&#xa0;: vidangé&#xa0;; ligne&#xa0;: attendu, son intervalle comme si chaque semaine se trompait du même côté</translation>
     </message>
     <message>
         <source>unprocessed dry matter to castings in the bottom tray, on a log scale; each batch has its own line</source>
-        <translation>matière sèche non transformée par rapport au lombricompost dans le plateau du bas, échelle logarithmique ; chaque lot a sa ligne</translation>
+        <translation>matière sèche non transformée par rapport au lombricompost dans le plateau du bas, échelle logarithmique&#xa0;; chaque lot a sa ligne</translation>
     </message>
     <message>
         <source>castings taken in a year, %1; upright stroke: to be expected</source>
-        <translation>lombricompost prélevé dans l’année, %1 ; trait vertical : attendu</translation>
+        <translation>lombricompost prélevé dans l’année, %1&#xa0;; trait vertical&#xa0;: attendu</translation>
     </message>
     <message>
         <source>castings of each harvest, %1; upright stroke: to be expected</source>
-        <translation>lombricompost de chaque récolte, %1 ; trait vertical : attendu</translation>
+        <translation>lombricompost de chaque récolte, %1&#xa0;; trait vertical&#xa0;: attendu</translation>
     </message>
     <message>
         <source>%1 taken</source>
@@ -10090,7 +10090,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1; %2 expected of %3 of it</source>
-        <translation>%1 ; %2 attendus pour %3 de cela</translation>
+        <translation>%1&#xa0;; %2 attendus pour %3 de cela</translation>
     </message>
     <message>
         <source>%1, %2 expected</source>
@@ -10105,7 +10105,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation>%1 : %2.</translation>
+        <translation>%1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1 of %2 bars lie within what was expected.</source>
@@ -10114,8 +10114,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%n harvest(s) measured by volume: marked, without a bar.</source>
         <translation>
-            <numerusform>%n récolte mesurée en volume : marquée, sans barre.</numerusform>
-            <numerusform>%n récoltes mesurées en volume : marquées, sans barre.</numerusform>
+            <numerusform>%n récolte mesurée en volume&#xa0;: marquée, sans barre.</numerusform>
+            <numerusform>%n récoltes mesurées en volume&#xa0;: marquées, sans barre.</numerusform>
         </translation>
     </message>
     <message>
@@ -10124,15 +10124,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Of the bottom tray: %1. It is ready at %2.</source>
-        <translation>Du plateau du bas : %1. Il est prêt à %2.</translation>
+        <translation>Du plateau du bas&#xa0;: %1. Il est prêt à %2.</translation>
     </message>
     <message>
         <source>On %1: %2.</source>
-        <translation>Le %1 : %2.</translation>
+        <translation>Le %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>With the change: %1 on %2.</source>
-        <translation>Avec le changement : %1 le %2.</translation>
+        <translation>Avec le changement&#xa0;: %1 le %2.</translation>
     </message>
     <message>
         <source>drained %1 in all</source>
@@ -10140,7 +10140,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>in all of %1: %2</source>
-        <translation>en tout %1 : %2</translation>
+        <translation>en tout %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>with the change %1</source>
@@ -10156,19 +10156,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>less drained than expected, twice: blocked, or a dry bed?</source>
-        <translation>moins vidangé qu’attendu, deux fois de suite : bouché, ou lit sec ?</translation>
+        <translation>moins vidangé qu’attendu, deux fois de suite&#xa0;: bouché, ou lit sec&#xa0;?</translation>
     </message>
     <message>
         <source>more drained than expected, twice: too much water?</source>
-        <translation>plus vidangé qu’attendu, deux fois de suite : trop d’eau ?</translation>
+        <translation>plus vidangé qu’attendu, deux fois de suite&#xa0;: trop d’eau&#xa0;?</translation>
     </message>
     <message>
         <source>blocked?</source>
-        <translation>bouché ?</translation>
+        <translation>bouché&#xa0;?</translation>
     </message>
     <message>
         <source>too much water?</source>
-        <translation>trop d’eau ?</translation>
+        <translation>trop d’eau&#xa0;?</translation>
     </message>
     <message>
         <source>ready</source>
@@ -10204,7 +10204,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>To be expected on %1: %2.</source>
-        <translation>À attendre le %1 : %2.</translation>
+        <translation>À attendre le %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>On %1 the worms weighed %2.</source>
@@ -10220,7 +10220,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Of the bottom tray on %1: %2. A tray is ready at %3.</source>
-        <translation>Du plateau du bas le %1 : %2. Un plateau est prêt à %3.</translation>
+        <translation>Du plateau du bas le %1&#xa0;: %2. Un plateau est prêt à %3.</translation>
     </message>
     <message>
         <source>Nothing had been drained until then.</source>
@@ -10228,13 +10228,13 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Drained %1 in all from %2 to %3.</source>
-        <translation>Vidangé en tout : %1 du %2 au %3.</translation>
+        <translation>Vidangé en tout&#xa0;: %1 du %2 au %3.</translation>
     </message>
     <message numerus="yes">
         <source>Drained %1 in %n week(s) to %2.</source>
         <translation>
-            <numerusform>Vidangé : %1 en %n semaine jusqu’au %2.</numerusform>
-            <numerusform>Vidangé : %1 en %n semaines jusqu’au %2.</numerusform>
+            <numerusform>Vidangé&#xa0;: %1 en %n semaine jusqu’au %2.</numerusform>
+            <numerusform>Vidangé&#xa0;: %1 en %n semaines jusqu’au %2.</numerusform>
         </translation>
     </message>
     <message>
@@ -10246,12 +10246,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Du %1 au %2, il n’y a rien à montrer.</translation>
     </message>
     <message>
-        <source>Forecast for %1: %2.</source>
-        <translation>Prévision pour le %1 : %2.</translation>
-    </message>
-<message>
         <source>Forecast for %1, fed as usual, no tray lifted: %2.</source>
-        <translation>Prévision pour le %1, nourrie comme d’habitude, aucun plateau monté : %2.</translation>
+        <translation>Prévision pour le %1, nourrie comme d’habitude, aucun plateau monté&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -10285,7 +10281,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>How much water?</source>
-        <translation>Combien d’eau ?</translation>
+        <translation>Combien d’eau&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -10296,7 +10292,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What do the worms weigh?</source>
-        <translation>Combien pèsent les vers ?</translation>
+        <translation>Combien pèsent les vers&#xa0;?</translation>
     </message>
     <message>
         <source>Share of the bed searched</source>
@@ -10311,11 +10307,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>WindowPaper</name>
     <message>
         <source>--report: there is no stack on that day</source>
-        <translation>--report : il n’y a pas de pile ce jour-là</translation>
+        <translation>--report&#xa0;: il n’y a pas de pile ce jour-là</translation>
     </message>
     <message>
         <source>--report: found «%1»; allowed: %2</source>
-        <translation>--report : trouvé « %1 » ; admis : %2</translation>
+        <translation>--report&#xa0;: trouvé «&#xa0;%1&#xa0;»&#xa0;; admis&#xa0;: %2</translation>
     </message>
     <message>
         <source>the sheet</source>
@@ -10334,7 +10330,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>WindowStart</name>
     <message>
         <source>there is no display; --portrait DIR draws the pages without one</source>
-        <translation>il n’y a pas d’écran ; --portrait DOSSIER dessine les pages sans lui</translation>
+        <translation>il n’y a pas d’écran&#xa0;; --portrait DOSSIER dessine les pages sans lui</translation>
     </message>
 </context>
 <context>
@@ -10345,7 +10341,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>lift the bottom tray</source>
@@ -10369,11 +10365,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1, %2: %3 (tray %4)</source>
-        <translation>%1, %2 : %3 (plateau %4)</translation>
+        <translation>%1, %2&#xa0;: %3 (plateau %4)</translation>
     </message>
     <message>
         <source>ready on that day %1</source>
-        <translation>prêt ce jour-là : %1</translation>
+        <translation>prêt ce jour-là&#xa0;: %1</translation>
     </message>
     <message>
         <source>about %1 of castings</source>
@@ -10414,17 +10410,17 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>tray %1 ready %2; today %3</source>
         <comment>number, dates, chance</comment>
-        <translation>plateau %1 prêt : %2 ; aujourd’hui %3</translation>
+        <translation>plateau %1 prêt&#xa0;: %2&#xa0;; aujourd’hui %3</translation>
     </message>
     <message>
         <source>tray %1 ready about now; today %2</source>
         <comment>number, chance</comment>
-        <translation>plateau %1 prêt à peu près maintenant ; aujourd’hui %2</translation>
+        <translation>plateau %1 prêt à peu près maintenant&#xa0;; aujourd’hui %2</translation>
     </message>
     <message>
         <source>tray %1 ready from %2 on; today %3</source>
         <comment>number, day, chance</comment>
-        <translation>plateau %1 prêt à partir du %2 ; aujourd’hui %3</translation>
+        <translation>plateau %1 prêt à partir du %2&#xa0;; aujourd’hui %3</translation>
     </message>
     <message>
         <source>being reckoned…</source>
@@ -10436,11 +10432,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>whether it is due is not sure; a look decides</source>
-        <translation>rien ne dit sûrement que c’est à faire ; un contrôle décide</translation>
+        <translation>rien ne dit sûrement que c’est à faire&#xa0;; un contrôle décide</translation>
     </message>
     <message>
         <source>due %1</source>
-        <translation>à faire : %1</translation>
+        <translation>à faire&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 after it is due</source>
@@ -10499,7 +10495,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Left out, since they are no columns of the journal: %1</source>
-        <translation>Laissées de côté, car elles ne sont pas des colonnes du journal : %1</translation>
+        <translation>Laissées de côté, car elles ne sont pas des colonnes du journal&#xa0;: %1</translation>
     </message>
     <message>
         <source>Leave out what the journal holds already (%1)</source>
@@ -10547,8 +10543,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>The other rows have been imported. %n row(s) at fault: save them, put them right and import them again.</source>
         <translation>
-            <numerusform>Les autres lignes ont été importées. %n ligne en faute : l’enregistrer, la corriger et l’importer de nouveau.</numerusform>
-            <numerusform>Les autres lignes ont été importées. %n lignes en faute : les enregistrer, les corriger et les importer de nouveau.</numerusform>
+            <numerusform>Les autres lignes ont été importées. %n ligne en faute&#xa0;: l’enregistrer, la corriger et l’importer de nouveau.</numerusform>
+            <numerusform>Les autres lignes ont été importées. %n lignes en faute&#xa0;: les enregistrer, les corriger et les importer de nouveau.</numerusform>
         </translation>
     </message>
     <message>
@@ -10561,7 +10557,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>This household is open for reading only: nothing can be imported into it.</source>
-        <translation>Ce foyer est ouvert en lecture seule : rien ne peut y être importé.</translation>
+        <translation>Ce foyer est ouvert en lecture seule&#xa0;: rien ne peut y être importé.</translation>
     </message>
 </context>
 <context>
@@ -10572,7 +10568,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Column «%1» holds</source>
-        <translation>La colonne « %1 » contient</translation>
+        <translation>La colonne «&#xa0;%1&#xa0;» contient</translation>
     </message>
 </context>
 <context>
@@ -10583,23 +10579,23 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What was done, where a row does not say it:</source>
-        <translation>Ce qui a été fait, là où une ligne ne le dit pas :</translation>
+        <translation>Ce qui a été fait, là où une ligne ne le dit pas&#xa0;:</translation>
     </message>
     <message>
         <source>The stack, where a row names none:</source>
-        <translation>La pile, là où une ligne n’en nomme aucune :</translation>
+        <translation>La pile, là où une ligne n’en nomme aucune&#xa0;:</translation>
     </message>
     <message>
         <source>The unit of amounts without one:</source>
-        <translation>L’unité des quantités qui n’en ont pas :</translation>
+        <translation>L’unité des quantités qui n’en ont pas&#xa0;:</translation>
     </message>
     <message>
         <source>Each is: %1</source>
-        <translation>Chacune est : %1</translation>
+        <translation>Chacune est&#xa0;: %1</translation>
     </message>
     <message>
         <source>A new stack, «%1»</source>
-        <translation>Une nouvelle pile, « %1 »</translation>
+        <translation>Une nouvelle pile, «&#xa0;%1&#xa0;»</translation>
     </message>
 </context>
 <context>
@@ -10614,27 +10610,27 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The comma is the decimal mark: «%1» in line %2 can mean nothing else.</source>
-        <translation>La virgule est le signe décimal : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+        <translation>La virgule est le signe décimal&#xa0;: «&#xa0;%1&#xa0;» à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
     </message>
     <message>
         <source>The point is the decimal mark: «%1» in line %2 can mean nothing else.</source>
-        <translation>Le point est le signe décimal : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+        <translation>Le point est le signe décimal&#xa0;: «&#xa0;%1&#xa0;» à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
     </message>
     <message>
         <source>The day comes before the month: «%1» in line %2 can mean nothing else.</source>
-        <translation>Le jour vient avant le mois : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+        <translation>Le jour vient avant le mois&#xa0;: «&#xa0;%1&#xa0;» à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
     </message>
     <message>
         <source>The month comes before the day: «%1» in line %2 can mean nothing else.</source>
-        <translation>Le mois vient avant le jour : « %1 » à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
+        <translation>Le mois vient avant le jour&#xa0;: «&#xa0;%1&#xa0;» à la ligne %2 ne peut rien vouloir dire d’autre.</translation>
     </message>
     <message>
         <source>Some numbers can only have a point as decimal mark, others only a comma («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
-        <translation>Certains nombres ne peuvent avoir qu’un point comme signe décimal, d’autres qu’une virgule (« %1 » à la ligne %2). Lequel est voulu ? Les lignes de l’autre sorte seront en faute.</translation>
+        <translation>Certains nombres ne peuvent avoir qu’un point comme signe décimal, d’autres qu’une virgule («&#xa0;%1&#xa0;» à la ligne %2). Lequel est voulu&#xa0;? Les lignes de l’autre sorte seront en faute.</translation>
     </message>
     <message>
         <source>What does «%1» in line %2 mean?</source>
-        <translation>Que veut dire « %1 » à la ligne %2 ?</translation>
+        <translation>Que veut dire «&#xa0;%1&#xa0;» à la ligne %2&#xa0;?</translation>
     </message>
     <message>
         <source>The comma is the decimal mark</source>
@@ -10646,15 +10642,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: this is %2</source>
-        <translation>%1 : c’est %2</translation>
+        <translation>%1&#xa0;: c’est %2</translation>
     </message>
     <message>
         <source>Some dates can only have the day first, others only the month («%1» in line %2). Which is meant? Rows of the other kind will be at fault.</source>
-        <translation>Certaines dates ne peuvent avoir que le jour d’abord, d’autres que le mois (« %1 » à la ligne %2). Lequel est voulu ? Les lignes de l’autre sorte seront en faute.</translation>
+        <translation>Certaines dates ne peuvent avoir que le jour d’abord, d’autres que le mois («&#xa0;%1&#xa0;» à la ligne %2). Lequel est voulu&#xa0;? Les lignes de l’autre sorte seront en faute.</translation>
     </message>
     <message>
         <source>Which day is «%1» in line %2?</source>
-        <translation>Quel jour est « %1 » à la ligne %2 ?</translation>
+        <translation>Quel jour est «&#xa0;%1&#xa0;» à la ligne %2&#xa0;?</translation>
     </message>
     <message>
         <source>The day comes first</source>
@@ -10666,7 +10662,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Years have two digits. Which are meant?</source>
-        <translation>Les années ont deux chiffres. Lesquelles sont voulues ?</translation>
+        <translation>Les années ont deux chiffres. Lesquelles sont voulues&#xa0;?</translation>
     </message>
     <message>
         <source>2000 to 2099</source>
@@ -10766,7 +10762,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Writing; until the end nothing is kept.</source>
-        <translation>Écriture en cours ; jusqu’à la fin, rien n’est conservé.</translation>
+        <translation>Écriture en cours&#xa0;; jusqu’à la fin, rien n’est conservé.</translation>
     </message>
     <message>
         <source>There is no stack that the readings could belong to. Start one first.</source>
@@ -10821,8 +10817,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%Ln row(s) at fault, the first in line %1: %2</source>
         <translation>
-            <numerusform>%Ln ligne en faute, la première à la ligne %1 : %2</numerusform>
-            <numerusform>%Ln lignes en faute, la première à la ligne %1 : %2</numerusform>
+            <numerusform>%Ln ligne en faute, la première à la ligne %1&#xa0;: %2</numerusform>
+            <numerusform>%Ln lignes en faute, la première à la ligne %1&#xa0;: %2</numerusform>
         </translation>
     </message>
     <message>
@@ -10831,7 +10827,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 There are more; the first %2 are in it.</source>
-        <translation>%1 Il y en a davantage ; les %2 premières y sont.</translation>
+        <translation>%1 Il y en a davantage&#xa0;; les %2 premières y sont.</translation>
     </message>
 </context>
 <context>
@@ -10854,7 +10850,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>at fault: %1</source>
-        <translation>en faute : %1</translation>
+        <translation>en faute&#xa0;: %1</translation>
     </message>
     <message>
         <source>The column holds</source>
@@ -10885,7 +10881,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Column «%1» holds</source>
-        <translation>La colonne « %1 » contient</translation>
+        <translation>La colonne «&#xa0;%1&#xa0;» contient</translation>
     </message>
 </context>
 <context>
@@ -10896,35 +10892,35 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>These names are none of the stacks here. Which stacks are they?</source>
-        <translation>Aucune pile ne porte ces noms ici. Quelles piles sont-ce ?</translation>
+        <translation>Aucune pile ne porte ces noms ici. Quelles piles sont-ce&#xa0;?</translation>
     </message>
     <message>
         <source>What was done is not clear from these words. What do they mean?</source>
-        <translation>Ces mots ne disent pas clairement ce qui a été fait. Que veulent-ils dire ?</translation>
+        <translation>Ces mots ne disent pas clairement ce qui a été fait. Que veulent-ils dire&#xa0;?</translation>
     </message>
     <message>
         <source>These are none of the materials here. Which come nearest?</source>
-        <translation>Ce ne sont pas des matières connues ici. Lesquelles s’en rapprochent le plus ?</translation>
+        <translation>Ce ne sont pas des matières connues ici. Lesquelles s’en rapprochent le plus&#xa0;?</translation>
     </message>
     <message>
         <source>There are %1 of them. Does another column hold the stack?</source>
-        <translation>Il y en a %1. La pile est-elle dans une autre colonne ?</translation>
+        <translation>Il y en a %1. La pile est-elle dans une autre colonne&#xa0;?</translation>
     </message>
     <message>
         <source>There are %1 of them. Does another column hold what was done?</source>
-        <translation>Il y en a %1. Ce qui a été fait est-il dans une autre colonne ?</translation>
+        <translation>Il y en a %1. Ce qui a été fait est-il dans une autre colonne&#xa0;?</translation>
     </message>
     <message>
         <source>There are %1 of them. Does another column hold the material?</source>
-        <translation>Il y en a %1. La matière est-elle dans une autre colonne ?</translation>
+        <translation>Il y en a %1. La matière est-elle dans une autre colonne&#xa0;?</translation>
     </message>
     <message>
         <source>Only the first %1 are asked here; the rows of the others are at fault.</source>
-        <translation>Seuls les %1 premiers sont demandés ici ; les lignes des autres sont en faute.</translation>
+        <translation>Seuls les %1 premiers sont demandés ici&#xa0;; les lignes des autres sont en faute.</translation>
     </message>
     <message>
         <source>«%1»</source>
-        <translation>« %1 »</translation>
+        <translation>«&#xa0;%1&#xa0;»</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -10933,8 +10929,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%n row(s), the first in line %1</source>
         <translation>
-            <numerusform>%n ligne, la première : %1</numerusform>
-            <numerusform>%n lignes, la première : %1</numerusform>
+            <numerusform>%n ligne, la première&#xa0;: %1</numerusform>
+            <numerusform>%n lignes, la première&#xa0;: %1</numerusform>
         </translation>
     </message>
     <message>
@@ -10963,22 +10959,22 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>A new stack is set up with the usual sizes on the day of its first row, with the usual bedding where no row lays any. Look at those entries afterwards; worms that no row puts in have to be recorded too.</source>
-        <translation>Une nouvelle pile est installée aux mesures habituelles le jour de sa première ligne, avec la litière habituelle si aucune ligne n’en met. Revoir ces entrées ensuite ; les vers qu’aucune ligne ne met sont encore à noter.</translation>
+        <translation>Une nouvelle pile est installée aux mesures habituelles le jour de sa première ligne, avec la litière habituelle si aucune ligne n’en met. Revoir ces entrées ensuite&#xa0;; les vers qu’aucune ligne ne met sont encore à noter.</translation>
     </message>
 </context>
 <context>
     <name>tierloam::forms::ActionForm</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>This household was opened for reading only; nothing can be recorded.</source>
-        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+        <translation>Ce foyer est ouvert en lecture seule&#xa0;; rien ne peut être noté.</translation>
     </message>
     <message>
         <source>Nothing was recorded; what you typed is still here. %1</source>
-        <translation>Rien n’a été noté ; ce que vous avez saisi est toujours là. %1</translation>
+        <translation>Rien n’a été noté&#xa0;; ce que vous avez saisi est toujours là. %1</translation>
     </message>
     <message>
         <source>This cannot be recorded. %1</source>
@@ -10993,11 +10989,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::forms::CautionCard</name>
     <message>
         <source>Caution: %1</source>
-        <translation>Précaution : %1</translation>
+        <translation>Précaution&#xa0;: %1</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation>Source : %1</translation>
+        <translation>Source&#xa0;: %1</translation>
     </message>
     <message>
         <source>Cautions</source>
@@ -11018,7 +11014,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::forms::EntryEditor</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>This entry is no longer in the journal.</source>
@@ -11026,7 +11022,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Edit: %1</source>
-        <translation>Modifier : %1</translation>
+        <translation>Modifier&#xa0;: %1</translation>
     </message>
     <message>
         <source>Save</source>
@@ -11038,15 +11034,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Takes the entry out of the journal; undo brings it back</source>
-        <translation>Ôte l’entrée du journal ; annuler la rétablit</translation>
+        <translation>Ôte l’entrée du journal&#xa0;; annuler la rétablit</translation>
     </message>
     <message>
         <source>This household was opened for reading only; nothing can be changed.</source>
-        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être changé.</translation>
+        <translation>Ce foyer est ouvert en lecture seule&#xa0;; rien ne peut être changé.</translation>
     </message>
     <message>
         <source>Nothing was changed; what you typed is still here. %1</source>
-        <translation>Rien n’a été changé ; ce que vous avez saisi est toujours là. %1</translation>
+        <translation>Rien n’a été changé&#xa0;; ce que vous avez saisi est toujours là. %1</translation>
     </message>
     <message>
         <source>This cannot be saved. %1</source>
@@ -11074,11 +11070,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Not saved yet: this entry has been changed elsewhere meanwhile, in what you have changed too. What you typed is still here; save once more to put it in its place, or leave it as it is now with Esc.</source>
-        <translation>Pas encore enregistré : cette entrée a été modifiée ailleurs entre-temps, y compris dans ce que vous avez changé. Votre saisie est toujours là ; enregistrez encore une fois pour la mettre à la place, ou laissez l’entrée telle quelle avec Échap.</translation>
+        <translation>Pas encore enregistré&#xa0;: cette entrée a été modifiée ailleurs entre-temps, y compris dans ce que vous avez changé. Votre saisie est toujours là&#xa0;; enregistrez encore une fois pour la mettre à la place, ou laissez l’entrée telle quelle avec Échap.</translation>
     </message>
     <message>
         <source>This entry has been taken out of the journal meanwhile. What you typed is still here: undo or redo brings the entry back, Esc gives it up.</source>
-        <translation>Cette entrée a été retirée du journal entre-temps. Ce que vous avez saisi est encore là : annuler ou rétablir fait revenir l’entrée, Échap abandonne.</translation>
+        <translation>Cette entrée a été retirée du journal entre-temps. Ce que vous avez saisi est encore là&#xa0;: annuler ou rétablir fait revenir l’entrée, Échap abandonne.</translation>
     </message>
 </context>
 <context>
@@ -11089,7 +11085,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What is there to note?</source>
-        <translation>Qu’y a-t-il à noter ?</translation>
+        <translation>Qu’y a-t-il à noter&#xa0;?</translation>
     </message>
     <message>
         <source>Tray</source>
@@ -11101,7 +11097,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>On which day?</source>
-        <translation>Quel jour ?</translation>
+        <translation>Quel jour&#xa0;?</translation>
     </message>
     <message>
         <source>Source</source>
@@ -11109,7 +11105,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Not possible so: %1</source>
-        <translation>Impossible ainsi : %1</translation>
+        <translation>Impossible ainsi&#xa0;: %1</translation>
     </message>
     <message>
         <source>Make it %1</source>
@@ -11128,7 +11124,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Look again: %1</source>
-        <translation>À revoir : %1</translation>
+        <translation>À revoir&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -11139,7 +11135,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What is not known can stay as it is; everything can be changed later.</source>
-        <translation>Ce qui n’est pas connu peut rester tel quel ; tout peut être changé plus tard.</translation>
+        <translation>Ce qui n’est pas connu peut rester tel quel&#xa0;; tout peut être changé plus tard.</translation>
     </message>
     <message>
         <source>Start the stack</source>
@@ -11147,11 +11143,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>This household was opened for reading only; nothing can be recorded.</source>
-        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+        <translation>Ce foyer est ouvert en lecture seule&#xa0;; rien ne peut être noté.</translation>
     </message>
     <message>
         <source>Nothing was recorded; what you typed is still here. %1</source>
-        <translation>Rien n’a été noté ; ce que vous avez saisi est toujours là. %1</translation>
+        <translation>Rien n’a été noté&#xa0;; ce que vous avez saisi est toujours là. %1</translation>
     </message>
     <message>
         <source>This cannot be recorded. %1</source>
@@ -11163,11 +11159,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: new stack</source>
-        <translation>%1 : nouvelle pile</translation>
+        <translation>%1&#xa0;: nouvelle pile</translation>
     </message>
     <message>
         <source>Nothing is recorded yet. If it is meant so, press «%1» once more.</source>
-        <translation>Rien n’est encore noté. Si c’est bien ce qui est voulu, appuyer encore une fois sur « %1 ».</translation>
+        <translation>Rien n’est encore noté. Si c’est bien ce qui est voulu, appuyer encore une fois sur «&#xa0;%1&#xa0;».</translation>
     </message>
 </context>
 <context>
@@ -11182,7 +11178,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Answer a few questions; you are told how much bedding and water to put in. The record is kept among your documents.</source>
-        <translation>Répondez à quelques questions ; on vous dit combien de litière et d’eau mettre. Les notes sont conservées parmi vos documents.</translation>
+        <translation>Répondez à quelques questions&#xa0;; on vous dit combien de litière et d’eau mettre. Les notes sont conservées parmi vos documents.</translation>
     </message>
     <message>
         <source>A household of our own invention with three stacks and two years of record, in a copy that is yours to play with.</source>
@@ -11202,7 +11198,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Source: %1</source>
-        <translation>Source : %1</translation>
+        <translation>Source&#xa0;: %1</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -11275,18 +11271,18 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Handbook: %1</source>
-        <translation>Guide : %1</translation>
+        <translation>Guide&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>tierloam::handbook::HarvestView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>less than usual: some was not finished, or is still in the sump and the trays</source>
-        <translation>moins que d’habitude : une partie n’était pas finie, ou est encore dans le bac et les plateaux</translation>
+        <translation>moins que d’habitude&#xa0;: une partie n’était pas finie, ou est encore dans le bac et les plateaux</translation>
     </message>
     <message>
         <source>as usual</source>
@@ -11294,11 +11290,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>more than usual: bedding that stays, or water, is in it</source>
-        <translation>plus que d’habitude : il contient de la litière qui reste, ou de l’eau</translation>
+        <translation>plus que d’habitude&#xa0;: il contient de la litière qui reste, ou de l’eau</translation>
     </message>
     <message>
-        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray's size):</source>
-        <translation>Votre portée en soulevant, des chevilles vers l’avant jusqu’aux mains (peut rester vide : elle est alors prise de la taille du plateau) :</translation>
+        <source>Your reach while lifting, from the ankles forward to the hands (may be left empty: then it is taken from the tray&apos;s size):</source>
+        <translation>Votre portée en soulevant, des chevilles vers l’avant jusqu’aux mains (peut rester vide&#xa0;: elle est alors prise de la taille du plateau)&#xa0;:</translation>
     </message>
     <message>
         <source>Your reach</source>
@@ -11318,11 +11314,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 has one tray. Nothing can be lifted over it: add a tray first, and its worms move up to the fresh food.</source>
-        <translation>%1 a un seul plateau. Rien ne peut être monté par-dessus : ajoutez d’abord un plateau, et ses vers monteront vers la nourriture fraîche.</translation>
+        <translation>%1 a un seul plateau. Rien ne peut être monté par-dessus&#xa0;: ajoutez d’abord un plateau, et ses vers monteront vers la nourriture fraîche.</translation>
     </message>
     <message>
         <source>The bottom tray of %1: ready %2, feed-to-cast %3.</source>
-        <translation>Le plateau du bas de %1 : prêt %2, aliment/compost %3.</translation>
+        <translation>Le plateau du bas de %1&#xa0;: prêt %2, aliment/compost %3.</translation>
     </message>
     <message>
         <source>Before you lift</source>
@@ -11330,7 +11326,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Slot %1: about %2. %3</source>
-        <translation>Niveau %1 : environ %2. %3</translation>
+        <translation>Niveau %1&#xa0;: environ %2. %3</translation>
     </message>
     <message>
         <source>The sequence</source>
@@ -11343,7 +11339,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>It stands on top: record the lifting…</source>
-        <translation>Il est en haut : noter la montée…</translation>
+        <translation>Il est en haut&#xa0;: noter la montée…</translation>
     </message>
     <message>
         <source>Look into the bottom tray first…</source>
@@ -11355,11 +11351,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Worms left: %1 of those that were in it; moisture %2.</source>
-        <translation>Vers restants : %1 de ceux qui y étaient ; humidité %2.</translation>
+        <translation>Vers restants&#xa0;: %1 de ceux qui y étaient&#xa0;; humidité %2.</translation>
     </message>
     <message>
         <source>Food went into the drying tray: that keeps worms in it.</source>
-        <translation>De la nourriture est allée dans le plateau qui sèche : cela y retient des vers.</translation>
+        <translation>De la nourriture est allée dans le plateau qui sèche&#xa0;: cela y retient des vers.</translation>
     </message>
     <message>
         <source>Too wet that day.</source>
@@ -11367,15 +11363,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Too wet: worms stay where it is wet. Loosen it again, in ridges, and give it another day.</source>
-        <translation>Trop mouillé : les vers restent là où c’est mouillé. L’aérer de nouveau, en crêtes, et lui donner un jour de plus.</translation>
+        <translation>Trop mouillé&#xa0;: les vers restent là où c’est mouillé. L’aérer de nouveau, en crêtes, et lui donner un jour de plus.</translation>
     </message>
     <message>
         <source>Few worms are left: take the castings when they crumble.</source>
-        <translation>Il reste peu de vers : prélever le lombricompost quand il s’émiette.</translation>
+        <translation>Il reste peu de vers&#xa0;: prélever le lombricompost quand il s’émiette.</translation>
     </message>
     <message>
         <source>Loosen it once today; the usual time is %1.</source>
-        <translation>L’aérer une fois aujourd’hui ; la durée habituelle est de %1.</translation>
+        <translation>L’aérer une fois aujourd’hui&#xa0;; la durée habituelle est de %1.</translation>
     </message>
     <message>
         <source>Feed only the tray below. Lid off, bright, out of the sun.</source>
@@ -11383,11 +11379,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Loosened: record it…</source>
-        <translation>Aéré : le noter…</translation>
+        <translation>Aéré&#xa0;: le noter…</translation>
     </message>
     <message>
         <source>Taken: weigh or measure…</source>
-        <translation>Prélevé : le peser ou le mesurer…</translation>
+        <translation>Prélevé&#xa0;: le peser ou le mesurer…</translation>
     </message>
     <message>
         <source>There is no estimate of these days yet.</source>
@@ -11399,7 +11395,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Taken: %1, about %2, dry %3</source>
-        <translation>Prélevé : %1, environ %2, en sec %3</translation>
+        <translation>Prélevé&#xa0;: %1, environ %2, en sec %3</translation>
     </message>
     <message>
         <source>%1 at an assumed moisture of %2</source>
@@ -11411,19 +11407,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Expected before it was weighed: %1.</source>
-        <translation>Attendu avant la pesée : %1.</translation>
+        <translation>Attendu avant la pesée&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Of %1 dry put in, %2 to %3 dry is usual (%4): this is %5.</source>
-        <translation>Sur %1 apportés en sec, %2 à %3 en sec sont habituels (%4) : ceci est %5.</translation>
+        <translation>Sur %1 apportés en sec, %2 à %3 en sec sont habituels (%4)&#xa0;: ceci est %5.</translation>
     </message>
     <message>
         <source>With it went about %1 worms and %2 cocoons, by the estimate. That is normal; castings without any worm cannot be promised.</source>
-        <translation>Avec lui sont partis environ %1 vers et %2 cocons, selon l’estimation. C’est normal ; on ne peut pas promettre de lombricompost sans aucun ver.</translation>
+        <translation>Avec lui sont partis environ %1 vers et %2 cocons, selon l’estimation. C’est normal&#xa0;; on ne peut pas promettre de lombricompost sans aucun ver.</translation>
     </message>
     <message>
         <source>To keep them: a second light-drying of the castings between %1, when what was in the cocoons has hatched; or a bait tray of melon or pumpkin under damp paper for %2, carried back with all that sits in it.</source>
-        <translation>Pour les garder : un second séchage du lombricompost à la lumière (%1), quand ce qui était dans les cocons a éclos ; ou un plateau-appât de melon ou de courge sous du papier humide pendant %2, rapporté avec tout ce qui s’y trouve.</translation>
+        <translation>Pour les garder&#xa0;: un second séchage du lombricompost à la lumière (%1), quand ce qui était dans les cocons a éclos&#xa0;; ou un plateau-appât de melon ou de courge sous du papier humide pendant %2, rapporté avec tout ce qui s’y trouve.</translation>
     </message>
     <message>
         <source>Afterwards</source>
@@ -11431,7 +11427,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What you take, weighed or measured, is compared here with what was expected. Some cocoons and young worms leave with it: a second light-drying after %1 or a bait tray keeps many of them.</source>
-        <translation>Ce que vous prélevez, pesé ou mesuré, est comparé ici à ce qui était attendu. Quelques cocons et jeunes vers partent avec : un second séchage à la lumière après %1 ou un plateau-appât en garde beaucoup.</translation>
+        <translation>Ce que vous prélevez, pesé ou mesuré, est comparé ici à ce qui était attendu. Quelques cocons et jeunes vers partent avec&#xa0;: un second séchage à la lumière après %1 ou un plateau-appât en garde beaucoup.</translation>
     </message>
     <message>
         <source>Bed a tray anew…</source>
@@ -11439,7 +11435,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>In the light again since %1: loosen once a day, the stored castings in a flat layer on a sheet; what gathers under it goes back into the stack. The usual time is %2.</source>
-        <translation>De nouveau à la lumière depuis %1 : ameublir une fois par jour, le lombricompost gardé en couche plate sur une feuille ; ce qui se rassemble dessous retourne dans la pile. La durée habituelle est de %2.</translation>
+        <translation>De nouveau à la lumière depuis %1&#xa0;: ameublir une fois par jour, le lombricompost gardé en couche plate sur une feuille&#xa0;; ce qui se rassemble dessous retourne dans la pile. La durée habituelle est de %2.</translation>
     </message>
     <message>
         <source>It is time for the second light-drying now.</source>
@@ -11447,11 +11443,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Bait laid on %1: keep it damp, look in a few days; carry it back by %2 at the latest.</source>
-        <translation>Appât posé le %1 : le garder humide, regarder dans quelques jours ; le rapporter le %2 au plus tard.</translation>
+        <translation>Appât posé le %1&#xa0;: le garder humide, regarder dans quelques jours&#xa0;; le rapporter le %2 au plus tard.</translation>
     </message>
     <message>
         <source>Bait laid on %1: carry it back now, before it dries.</source>
-        <translation>Appât posé le %1 : le rapporter maintenant, avant qu’il ne sèche.</translation>
+        <translation>Appât posé le %1&#xa0;: le rapporter maintenant, avant qu’il ne sèche.</translation>
     </message>
     <message>
         <source>Worms were put back on %1.</source>
@@ -11459,15 +11455,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Spread in the light again: record it…</source>
-        <translation>Étalé de nouveau à la lumière : le noter…</translation>
+        <translation>Étalé de nouveau à la lumière&#xa0;: le noter…</translation>
     </message>
     <message>
         <source>Bait laid: record it…</source>
-        <translation>Appât posé : le noter…</translation>
+        <translation>Appât posé&#xa0;: le noter…</translation>
     </message>
     <message>
         <source>Worms carried back: weigh and record them…</source>
-        <translation>Vers rapportés : les peser et les noter…</translation>
+        <translation>Vers rapportés&#xa0;: les peser et les noter…</translation>
     </message>
 </context>
 <context>
@@ -11481,7 +11477,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::handbook::SymptomView</name>
     <message>
         <source>What do you notice?</source>
-        <translation>Que remarquez-vous ?</translation>
+        <translation>Que remarquez-vous&#xa0;?</translation>
     </message>
     <message>
         <source>Write down that you noticed it…</source>
@@ -11501,7 +11497,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 in %2: causes by what the estimates and the journal say today.</source>
-        <translation>%1 dans %2 : causes d’après ce que disent aujourd’hui les estimations et le journal.</translation>
+        <translation>%1 dans %2&#xa0;: causes d’après ce que disent aujourd’hui les estimations et le journal.</translation>
     </message>
     <message>
         <source>%1 – %2</source>
@@ -11523,20 +11519,20 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>To be sure: %1</source>
-        <translation>Pour en être sûr : %1</translation>
+        <translation>Pour en être sûr&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 – %2: %3</source>
         <comment>cause, its chance, evidence</comment>
-        <translation>%1 – %2 : %3</translation>
+        <translation>%1 – %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Hardly, by the record:</source>
-        <translation>Peu probable d’après le journal :</translation>
+        <translation>Peu probable d’après le journal&#xa0;:</translation>
     </message>
     <message>
         <source>The record shows none of the usual causes – %1</source>
@@ -11548,11 +11544,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>To look at by hand: %1</source>
-        <translation>À regarder soi-même : %1</translation>
+        <translation>À regarder soi-même&#xa0;: %1</translation>
     </message>
     <message>
         <source>In case the record lacks something: %1</source>
-        <translation>Au cas où il manquerait quelque chose au journal : %1</translation>
+        <translation>Au cas où il manquerait quelque chose au journal&#xa0;: %1</translation>
     </message>
     <message>
         <source>Record the look…</source>
@@ -11653,13 +11649,13 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%n chosen entry(ies) with another value: left alone.</source>
         <translation>
-            <numerusform>%n entrée choisie a une autre valeur : laissée telle quelle.</numerusform>
-            <numerusform>%n entrées choisies ont une autre valeur : laissées telles quelles.</numerusform>
+            <numerusform>%n entrée choisie a une autre valeur&#xa0;: laissée telle quelle.</numerusform>
+            <numerusform>%n entrées choisies ont une autre valeur&#xa0;: laissées telles quelles.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1, %2: %3 %4</source>
-        <translation>%1, %2 : %3 %4</translation>
+        <translation>%1, %2&#xa0;: %3 %4</translation>
     </message>
 </context>
 <context>
@@ -11674,11 +11670,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Enter records and opens the next; Esc ends.</source>
-        <translation>Entrée note et ouvre la suivante ; Échap termine.</translation>
+        <translation>Entrée note et ouvre la suivante&#xa0;; Échap termine.</translation>
     </message>
     <message>
         <source>There is no stack yet; start one on the shelf.</source>
-        <translation>Il n’y a pas encore de pile ; commencez-en une sur l’étagère.</translation>
+        <translation>Il n’y a pas encore de pile&#xa0;; commencez-en une sur l’étagère.</translation>
     </message>
     <message>
         <source>One more like the chosen entry, dated today.</source>
@@ -11687,8 +11683,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%n recorded; Enter records the next, Esc ends.</source>
         <translation>
-            <numerusform>%n notée ; Entrée note la suivante, Échap termine.</numerusform>
-            <numerusform>%n notées ; Entrée note la suivante, Échap termine.</numerusform>
+            <numerusform>%n notée&#xa0;; Entrée note la suivante, Échap termine.</numerusform>
+            <numerusform>%n notées&#xa0;; Entrée note la suivante, Échap termine.</numerusform>
         </translation>
     </message>
 </context>
@@ -11837,7 +11833,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Delete “%1”</source>
-        <translation>Supprimer « %1 »</translation>
+        <translation>Supprimer «&#xa0;%1&#xa0;»</translation>
     </message>
     <message numerus="yes">
         <source>Delete %n entry(ies)</source>
@@ -11886,7 +11882,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>usual: %1 (%2)</source>
-        <translation>d’habitude : %1 (%2)</translation>
+        <translation>d’habitude&#xa0;: %1 (%2)</translation>
     </message>
     <message>
         <source>Of</source>
@@ -11894,7 +11890,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Bedding is wetted like a wrung-out sponge: to %1 of what it holds (%2). Press a handful: a few drops may come, no stream.</source>
-        <translation>La litière est humidifiée comme une éponge essorée : à %1 de ce qu’elle retient (%2). Presser une poignée : quelques gouttes peuvent tomber, pas un filet.</translation>
+        <translation>La litière est humidifiée comme une éponge essorée&#xa0;: à %1 de ce qu’elle retient (%2). Presser une poignée&#xa0;: quelques gouttes peuvent tomber, pas un filet.</translation>
     </message>
     <message>
         <source>another tray</source>
@@ -11930,7 +11926,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -11974,11 +11970,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Tested in potting mixes: %1; at most %2; never alone: it packs, and is too salty for seedlings. Top-dressing: %3, again after %4.</source>
-        <translation>Essayé dans des terreaux : %1 ; au plus %2 ; jamais seul : il se tasse et est trop salé pour les semis. Surfaçage : %3, de nouveau après %4.</translation>
+        <translation>Essayé dans des terreaux&#xa0;: %1&#xa0;; au plus %2&#xa0;; jamais seul&#xa0;: il se tasse et est trop salé pour les semis. Surfaçage&#xa0;: %3, de nouveau après %4.</translation>
     </message>
     <message>
         <source>Sift through a mesh of %1; what stays on it goes back into a tray. Store vented and cool, shaded, near %2 moisture, for %3. Castings from a worm bin always hold some cocoons and young worms.</source>
-        <translation>Tamiser à une maille de %1 ; ce qui reste dessus retourne dans un plateau. Garder aéré et frais, à l’ombre, près de %2 d’humidité, pendant %3. Le lombricompost contient toujours quelques cocons et jeunes vers.</translation>
+        <translation>Tamiser à une maille de %1&#xa0;; ce qui reste dessus retourne dans un plateau. Garder aéré et frais, à l’ombre, près de %2 d’humidité, pendant %3. Le lombricompost contient toujours quelques cocons et jeunes vers.</translation>
     </message>
     <message>
         <source>an amount of my own</source>
@@ -12002,7 +11998,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 of mix: with %2 of potting soil, coir or compost</source>
-        <translation>%1 de mélange : avec %2 de terreau, de fibre de coco ou de compost</translation>
+        <translation>%1 de mélange&#xa0;: avec %2 de terreau, de fibre de coco ou de compost</translation>
     </message>
     <message>
         <source>%1 – reckoned with %2, the most that is advised</source>
@@ -12030,7 +12026,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>dry enough; keep it vented</source>
-        <translation>assez sec ; le garder aéré</translation>
+        <translation>assez sec&#xa0;; le garder aéré</translation>
     </message>
 </context>
 <context>
@@ -12041,11 +12037,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1; %2</source>
-        <translation>%1 ; %2</translation>
+        <translation>%1&#xa0;; %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1  %2</source>
@@ -12074,7 +12070,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>left empty: the estimate of the stack</source>
-        <translation>laissé vide : l’estimation de la pile</translation>
+        <translation>laissé vide&#xa0;: l’estimation de la pile</translation>
     </message>
     <message>
         <source>Wished strength</source>
@@ -12094,11 +12090,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Leachate is what ran through the trays: salty water with whatever it met. It is no brewed tea and no plant food of known content; it may hold germs and the juice of unfinished scraps. Use it within %1, on soil around plants that are not eaten raw, or pour it back over the top tray.</source>
-        <translation>Le lixiviat est ce qui a traversé les plateaux : de l’eau salée avec ce qu’elle a rencontré. Ce n’est ni une infusion ni un engrais de contenu connu ; il peut contenir des germes et le jus de restes inachevés. L’utiliser sous %1, sur la terre autour de plantes qui ne se mangent pas crues, ou le reverser sur le plateau du haut.</translation>
+        <translation>Le lixiviat est ce qui a traversé les plateaux&#xa0;: de l’eau salée avec ce qu’elle a rencontré. Ce n’est ni une infusion ni un engrais de contenu connu&#xa0;; il peut contenir des germes et le jus de restes inachevés. L’utiliser sous %1, sur la terre autour de plantes qui ne se mangent pas crues, ou le reverser sur le plateau du haut.</translation>
     </message>
     <message>
         <source>Published: %1; harmless to worms %2; harmful about %3. One mS/cm is about %4 of salts.</source>
-        <translation>Publié : %1 ; sans danger pour les vers %2 ; nocif vers %3. Un mS/cm correspond à environ %4 de sels.</translation>
+        <translation>Publié&#xa0;: %1&#xa0;; sans danger pour les vers %2&#xa0;; nocif vers %3. Un mS/cm correspond à environ %4 de sels.</translation>
     </message>
     <message>
         <source>Strength</source>
@@ -12114,7 +12110,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>estimated, with its 90 % range</source>
-        <translation>estimée, avec sa plage à 90 %</translation>
+        <translation>estimée, avec sa plage à 90&#xa0;%</translation>
     </message>
     <message>
         <source>published values</source>
@@ -12142,11 +12138,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>It is no stronger than wished; it still is leachate, with the cautions above.</source>
-        <translation>Il n’est pas plus fort que souhaité ; cela reste du lixiviat, avec les précautions ci-dessus.</translation>
+        <translation>Il n’est pas plus fort que souhaité&#xa0;; cela reste du lixiviat, avec les précautions ci-dessus.</translation>
     </message>
     <message>
         <source>Your water is as strong as what is wished: with it no dilution gets there. Take rain water, or wish for more.</source>
-        <translation>Votre eau est aussi forte que ce qui est souhaité : avec elle, aucune dilution n’y arrive. Prenez de l’eau de pluie, ou souhaitez davantage.</translation>
+        <translation>Votre eau est aussi forte que ce qui est souhaité&#xa0;: avec elle, aucune dilution n’y arrive. Prenez de l’eau de pluie, ou souhaitez davantage.</translation>
     </message>
 </context>
 <context>
@@ -12183,7 +12179,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>C:N</source>
@@ -12191,11 +12187,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>none: not a source of carbon</source>
-        <translation>aucun : pas une source de carbone</translation>
+        <translation>aucun&#xa0;: pas une source de carbone</translation>
     </message>
     <message>
         <source>Moisture</source>
@@ -12227,7 +12223,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>none noted; what was left out is that of kitchen mix</source>
-        <translation>aucune notée ; ce qui manquait est pris du mélange de cuisine</translation>
+        <translation>aucune notée&#xa0;; ce qui manquait est pris du mélange de cuisine</translation>
     </message>
     <message>
         <source>★ Favourite</source>
@@ -12258,7 +12254,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>favourite</source>
@@ -12390,8 +12386,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%n material(s); what each holds, whether it is welcome, and sums with them</source>
         <translation>
-            <numerusform>%n matière ; ce qu’elle contient, si elle convient, et des calculs avec elle</numerusform>
-            <numerusform>%n matières ; ce que chacune contient, si elle convient, et des calculs avec elles</numerusform>
+            <numerusform>%n matière&#xa0;; ce qu’elle contient, si elle convient, et des calculs avec elle</numerusform>
+            <numerusform>%n matières&#xa0;; ce que chacune contient, si elle convient, et des calculs avec elles</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -12406,7 +12402,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::materials_page::MixBench</name>
     <message>
         <source>%1 : 1</source>
-        <translation>%1 : 1</translation>
+        <translation>%1&#xa0;:&#xa0;1</translation>
     </message>
     <message>
         <source>no C:N</source>
@@ -12414,7 +12410,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>+ another material</source>
@@ -12447,7 +12443,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Aims: C:N</source>
-        <translation>Objectifs : C:N</translation>
+        <translation>Objectifs&#xa0;: C:N</translation>
     </message>
     <message>
         <source>moisture</source>
@@ -12475,7 +12471,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Choose materials and how much of each: the mix is reckoned from their water, carbon and nitrogen.</source>
-        <translation>Choisissez des matières et la quantité de chacune : le mélange est calculé d’après leur eau, leur carbone et leur azote.</translation>
+        <translation>Choisissez des matières et la quantité de chacune&#xa0;: le mélange est calculé d’après leur eau, leur carbone et leur azote.</translation>
     </message>
     <message>
         <source>Choose a material that may be added.</source>
@@ -12491,7 +12487,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>good: %1</source>
-        <translation>bien : %1</translation>
+        <translation>bien&#xa0;: %1</translation>
     </message>
     <message>
         <source>Moisture</source>
@@ -12499,7 +12495,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>good: %1, best %2</source>
-        <translation>bien : %1, au mieux %2</translation>
+        <translation>bien&#xa0;: %1, au mieux %2</translation>
     </message>
     <message>
         <source>Weight</source>
@@ -12523,7 +12519,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 of the dry matter: use as it is, or sift</source>
-        <translation>%1 de la matière sèche : à utiliser telle quelle, ou à tamiser</translation>
+        <translation>%1 de la matière sèche&#xa0;: à utiliser telle quelle, ou à tamiser</translation>
     </message>
     <message>
         <source>Poured</source>
@@ -12531,7 +12527,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 (%2): %3</source>
-        <translation>%1 (%2) : %3</translation>
+        <translation>%1 (%2)&#xa0;: %3</translation>
     </message>
     <message>
         <source>Welcome</source>
@@ -12556,11 +12552,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Add %1: then it has %2.</source>
-        <translation>Ajouter %1 : il a alors %2.</translation>
+        <translation>Ajouter %1&#xa0;: il a alors %2.</translation>
     </message>
     <message>
         <source>It is as wished: %1.</source>
-        <translation>Il est comme souhaité : %1.</translation>
+        <translation>Il est comme souhaité&#xa0;: %1.</translation>
     </message>
     <message>
         <source>C:N %1 and moisture %2 cannot both be reached with %3.</source>
@@ -12588,19 +12584,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The nearest mix: add %1; then it has %2.</source>
-        <translation>Le mélange le plus proche : ajouter %1 ; il a alors %2.</translation>
+        <translation>Le mélange le plus proche&#xa0;: ajouter %1&#xa0;; il a alors %2.</translation>
     </message>
     <message>
         <source>The nearest mix is the one you have: %1.</source>
-        <translation>Le mélange le plus proche est celui que vous avez : %1.</translation>
+        <translation>Le mélange le plus proche est celui que vous avez&#xa0;: %1.</translation>
     </message>
     <message>
         <source>With %1 it can be done: %2.</source>
-        <translation>Avec %1, c’est possible : %2.</translation>
+        <translation>Avec %1, c’est possible&#xa0;: %2.</translation>
     </message>
     <message>
         <source>No welcome material of the table does it alone; a drier or a milder aim can be reached.</source>
-        <translation>Aucune matière de la liste qui convient n’y arrive seule ; un objectif plus sec ou plus modéré peut être atteint.</translation>
+        <translation>Aucune matière de la liste qui convient n’y arrive seule&#xa0;; un objectif plus sec ou plus modéré peut être atteint.</translation>
     </message>
     <message>
         <source>half in %1, nine tenths in %2 (bed at %3, worms %4)</source>
@@ -12640,19 +12636,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Counted in the direction of reading; those before it stay empty</source>
-        <translation>Compté dans le sens de la lecture ; celles d’avant restent vides</translation>
+        <translation>Compté dans le sens de la lecture&#xa0;; celles d’avant restent vides</translation>
     </message>
     <message>
         <source>&amp;Trays:</source>
-        <translation>&amp;Plateaux :</translation>
+        <translation>&amp;Plateaux&#xa0;:</translation>
     </message>
     <message>
         <source>S&amp;heet:</source>
-        <translation>P&amp;lanche :</translation>
+        <translation>P&amp;lanche&#xa0;:</translation>
     </message>
     <message>
         <source>&amp;First free place:</source>
-        <translation>Première place li&amp;bre :</translation>
+        <translation>Première place li&amp;bre&#xa0;:</translation>
     </message>
     <message>
         <source>Labels</source>
@@ -12710,7 +12706,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>&amp;Stack:</source>
-        <translation>P&amp;ile :</translation>
+        <translation>P&amp;ile&#xa0;:</translation>
     </message>
     <message>
         <source>Save as &amp;HTML…</source>
@@ -12805,11 +12801,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>It cannot have been so: later entries rest on that one.</source>
-        <translation>Cela n’a pas pu se passer ainsi : des entrées suivantes s’appuient sur celle-là.</translation>
+        <translation>Cela n’a pas pu se passer ainsi&#xa0;: des entrées suivantes s’appuient sur celle-là.</translation>
     </message>
     <message>
         <source>The estimates hold no members to ask; wait until they are made anew.</source>
-        <translation>Les estimations n’ont pas de membres à interroger ; attendre qu’elles soient refaites.</translation>
+        <translation>Les estimations n’ont pas de membres à interroger&#xa0;; attendre qu’elles soient refaites.</translation>
     </message>
     <message>
         <source>as usual</source>
@@ -12822,7 +12818,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1: %2, %3</source>
         <comment>day, what was done, how much of what</comment>
-        <translation>%1 : %2, %3</translation>
+        <translation>%1&#xa0;: %2, %3</translation>
     </message>
     <message>
         <source>food a week</source>
@@ -12846,7 +12842,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>That day is not ahead: take tomorrow or a later one.</source>
-        <translation>Ce jour n’est pas à venir : choisir demain ou plus tard.</translation>
+        <translation>Ce jour n’est pas à venir&#xa0;: choisir demain ou plus tard.</translation>
     </message>
     <message>
         <source>The estimates reach to %1.</source>
@@ -12874,20 +12870,20 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>the mean of the whole year; the place makes winter and summer of it</source>
-        <translation>la moyenne de toute l’année ; l’endroit en fait l’hiver et l’été</translation>
+        <translation>la moyenne de toute l’année&#xa0;; l’endroit en fait l’hiver et l’été</translation>
     </message>
     <message>
         <source>mean of the year: about %1 in %2, %3 in %4</source>
         <comment>temperature, month, temperature, month</comment>
-        <translation>moyenne de l’année : environ %1 en %2, %3 en %4</translation>
+        <translation>moyenne de l’année&#xa0;: environ %1 en %2, %3 en %4</translation>
     </message>
     <message>
         <source>All go on without lifting a tray; the plan of the year lifts them when they are due. The new stack gets its second tray when the first is full.</source>
-        <translation>Toutes continuent sans monter de plateau ; le plan de l’année les monte quand c’est à faire. La nouvelle pile reçoit son deuxième plateau quand le premier est plein.</translation>
+        <translation>Toutes continuent sans monter de plateau&#xa0;; le plan de l’année les monte quand c’est à faire. La nouvelle pile reçoit son deuxième plateau quand le premier est plein.</translation>
     </message>
     <message>
         <source>Both go on without lifting a tray; the plan of the year lifts them when they are due.</source>
-        <translation>Les deux continuent sans monter de plateau ; le plan de l’année les monte quand c’est à faire.</translation>
+        <translation>Les deux continuent sans monter de plateau&#xa0;; le plan de l’année les monte quand c’est à faire.</translation>
     </message>
 </context>
 <context>
@@ -12898,27 +12894,27 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 warmer: %2</source>
-        <translation>%1 de plus : %2</translation>
+        <translation>%1 de plus&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 more a week: %2</source>
-        <translation>%1 de plus par semaine : %2</translation>
+        <translation>%1 de plus par semaine&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 more worms: %2</source>
-        <translation>%1 de vers en plus : %2</translation>
+        <translation>%1 de vers en plus&#xa0;: %2</translation>
     </message>
     <message>
         <source>half the bedding in the top tray: %1</source>
-        <translation>moitié moins de litière dans le plateau du haut : %1</translation>
+        <translation>moitié moins de litière dans le plateau du haut&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 of water: %2</source>
-        <translation>%1 d’eau : %2</translation>
+        <translation>%1 d’eau&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>not within a year</source>
@@ -12951,13 +12947,13 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>Of %n stack(s) these are the first %1 on the shelf: each takes a while to foresee.</source>
         <translation>
-            <numerusform>Sur %n pile voici les %1 premières de l’étagère : chacune prend un moment à prévoir.</numerusform>
-            <numerusform>Sur %n piles voici les %1 premières de l’étagère : chacune prend un moment à prévoir.</numerusform>
+            <numerusform>Sur %n pile voici les %1 premières de l’étagère&#xa0;: chacune prend un moment à prévoir.</numerusform>
+            <numerusform>Sur %n piles voici les %1 premières de l’étagère&#xa0;: chacune prend un moment à prévoir.</numerusform>
         </translation>
     </message>
     <message>
         <source>By what is known it has hardly any worms: nothing but worms brings it on.</source>
-        <translation>D’après ce qu’on sait, il n’y a presque pas de vers : seuls des vers la font avancer.</translation>
+        <translation>D’après ce qu’on sait, il n’y a presque pas de vers&#xa0;: seuls des vers la font avancer.</translation>
     </message>
     <message>
         <source>Next step of each stack</source>
@@ -12969,7 +12965,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>castings in the light, taken about %1; the next step due %2</source>
-        <translation>lombricompost à la lumière, prélevé vers le %1 ; étape suivante : %2</translation>
+        <translation>lombricompost à la lumière, prélevé vers le %1&#xa0;; étape suivante&#xa0;: %2</translation>
     </message>
     <message>
         <source>due now</source>
@@ -12977,11 +12973,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>due about now; the list says so once it is 80 % sure</source>
-        <translation>à faire à peu près maintenant ; la liste l’annonce quand c’est sûr à 80 %</translation>
+        <translation>à faire à peu près maintenant&#xa0;; la liste l’annonce quand c’est sûr à 80 %</translation>
     </message>
     <message>
         <source>It would be due: %1.</source>
-        <translation>Ce serait à faire : %1.</translation>
+        <translation>Ce serait à faire&#xa0;: %1.</translation>
     </message>
     <message>
         <source>There is no stack yet whose next step could be foreseen.</source>
@@ -13036,7 +13032,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Learned from the journal: %1 a week over all stacks, the middle week of the last eight. Leave it empty to follow the journal.</source>
-        <translation>Appris du journal : %1 par semaine pour toutes les piles, la semaine médiane des huit dernières. Laisser vide pour suivre le journal.</translation>
+        <translation>Appris du journal&#xa0;: %1 par semaine pour toutes les piles, la semaine médiane des huit dernières. Laisser vide pour suivre le journal.</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -13056,7 +13052,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 more than the stacks can bear as they stand: keep it until they have eaten, freeze it for a week with less, or put it on a compost heap. Given all the same, it heats and smells.</source>
-        <translation>%1 de plus que ce que les piles supportent en l’état : à garder jusqu’à ce qu’elles aient mangé, à congeler pour une semaine plus maigre, ou à mettre sur un tas de compost. Donné quand même, cela chauffe et sent.</translation>
+        <translation>%1 de plus que ce que les piles supportent en l’état&#xa0;: à garder jusqu’à ce qu’elles aient mangé, à congeler pour une semaine plus maigre, ou à mettre sur un tas de compost. Donné quand même, cela chauffe et sent.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -13073,11 +13069,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>tray %1, %2; with it: %3. At most %4</source>
-        <translation>plateau %1, %2 ; avec : %3. Au plus %4</translation>
+        <translation>plateau %1, %2&#xa0;; avec&#xa0;: %3. Au plus %4</translation>
     </message>
     <message>
         <source>all of it from %1 on, since the days before count; tray %2, %3; with it: %4. At most %5</source>
-        <translation>le tout à partir de %1, car les jours d’avant comptent ; plateau %2, %3 ; avec : %4. Au plus %5</translation>
+        <translation>le tout à partir de %1, car les jours d’avant comptent&#xa0;; plateau %2, %3&#xa0;; avec&#xa0;: %4. Au plus %5</translation>
     </message>
 </context>
 <context>
@@ -13089,18 +13085,18 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>Year of %n stack(s): %1</source>
         <translation>
-            <numerusform>Année de %n pile : %1</numerusform>
-            <numerusform>Année de %n piles : %1</numerusform>
+            <numerusform>Année de %n pile&#xa0;: %1</numerusform>
+            <numerusform>Année de %n piles&#xa0;: %1</numerusform>
         </translation>
     </message>
     <message>
         <source>Arrow keys choose a step or another stack; Shift with Left or Right moves a harvest by a day, Ctrl and Shift by a week; Enter keeps it on its day</source>
-        <translation>Les flèches choisissent une étape ou une autre pile ; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine ; Entrée la garde à son jour</translation>
+        <translation>Les flèches choisissent une étape ou une autre pile&#xa0;; Maj avec Gauche ou Droite déplace une récolte d’un jour, Ctrl et Maj d’une semaine&#xa0;; Entrée la garde à son jour</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>stack, when its bottom tray is ready</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>, </source>
@@ -13108,16 +13104,16 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>nobody is there: %1</source>
-        <translation>personne n’est là : %1</translation>
+        <translation>personne n’est là&#xa0;: %1</translation>
     </message>
     <message>
         <source>nobody is there for this stack: %1</source>
-        <translation>personne n’est là pour cette pile : %1</translation>
+        <translation>personne n’est là pour cette pile&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1: nobody is there for it, %2</source>
         <comment>stack, days</comment>
-        <translation>%1 : personne n’est là pour elle, %2</translation>
+        <translation>%1&#xa0;: personne n’est là pour elle, %2</translation>
     </message>
 </context>
 <context>
@@ -13148,7 +13144,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The year is being planned; it stands here in a moment.</source>
-        <translation>L’année se planifie ; elle sera ici dans un instant.</translation>
+        <translation>L’année se planifie&#xa0;; elle sera ici dans un instant.</translation>
     </message>
     <message numerus="yes">
         <source>%n harvest(s) in the coming year</source>
@@ -13182,7 +13178,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Choose a step with the mouse or the arrow keys. A harvest is moved by dragging it, or with Shift and the arrow keys; what that costs is shown here.</source>
-        <translation>Choisissez une étape à la souris ou avec les flèches. Une récolte se déplace en la faisant glisser, ou avec Maj et les flèches ; ce que cela coûte est montré ici.</translation>
+        <translation>Choisissez une étape à la souris ou avec les flèches. Une récolte se déplace en la faisant glisser, ou avec Maj et les flèches&#xa0;; ce que cela coûte est montré ici.</translation>
     </message>
     <message>
         <source>a day of lifting saved counts as %1 of delay</source>
@@ -13217,7 +13213,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Once a stack stands, its coming year appears here: when each tray is ready, added, lifted and taken, what to feed it this week, what would bring its next step forward, and what a change would do.</source>
-        <translation>Dès qu’une pile est en place, son année à venir apparaît ici : quand chaque plateau est prêt, ajouté, monté et prélevé, de quoi le nourrir cette semaine, ce qui avancerait sa prochaine étape et ce que ferait un changement.</translation>
+        <translation>Dès qu’une pile est en place, son année à venir apparaît ici&#xa0;: quand chaque plateau est prêt, ajouté, monté et prélevé, de quoi le nourrir cette semaine, ce qui avancerait sa prochaine étape et ce que ferait un changement.</translation>
     </message>
     <message>
         <source>No stack holds a tray whose next step could be foreseen.</source>
@@ -13229,7 +13225,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.</source>
-        <translation>Dans cette pile : récoltes %1 plus tard en tout ; lombricompost dans l’année %2, chacune à sa date %3 ; colonie à la fin %4, d’habitude %5.</translation>
+        <translation>Dans cette pile&#xa0;: récoltes %1 plus tard en tout&#xa0;; lombricompost dans l’année %2, chacune à sa date %3&#xa0;; colonie à la fin %4, d’habitude %5.</translation>
     </message>
 </context>
 <context>
@@ -13263,15 +13259,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1, %2: advised to %3; still due</source>
-        <translation>%1, %2, conseillé : %3 ; encore à faire</translation>
+        <translation>%1, %2, conseillé&#xa0;: %3&#xa0;; encore à faire</translation>
     </message>
     <message>
         <source>%1, %2: advised to %3; done %4 later</source>
-        <translation>%1, %2, conseillé : %3 ; fait %4 plus tard</translation>
+        <translation>%1, %2, conseillé&#xa0;: %3&#xa0;; fait %4 plus tard</translation>
     </message>
     <message>
         <source>%1, %2: advised to %3; taken back after %4</source>
-        <translation>%1, %2, conseillé : %3 ; retiré après %4</translation>
+        <translation>%1, %2, conseillé&#xa0;: %3&#xa0;; retiré après %4</translation>
     </message>
     <message>
         <source>Diary of advice</source>
@@ -13280,42 +13276,42 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1, %2: “%3”; done the same day</source>
         <comment>day, stack, what was advised</comment>
-        <translation>%1, %2 : « %3 » ; fait le jour même</translation>
+        <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; fait le jour même</translation>
     </message>
     <message>
         <source>%1, %2: “%3”; done %4 later</source>
         <comment>day, stack, what was advised, days</comment>
-        <translation>%1, %2 : « %3 » ; fait après %4</translation>
+        <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; fait après %4</translation>
     </message>
     <message>
         <source>%1, %2: “%3”; still due</source>
         <comment>day, stack, what was advised</comment>
-        <translation>%1, %2 : « %3 » ; encore à faire</translation>
+        <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; encore à faire</translation>
     </message>
     <message>
         <source>%1, %2: “%3”; not done, taken back after %4</source>
         <comment>day, stack, what was advised, days</comment>
-        <translation>%1, %2 : « %3 » ; pas fait, retiré après %4</translation>
+        <translation>%1, %2&#xa0;: «&#xa0;%3&#xa0;»&#xa0;; pas fait, retiré après %4</translation>
     </message>
     <message>
         <source>harvests weighed: %1, within what was foreseen: %2 (9 in 10 should be); lifted as ready: %3, of these within: %4</source>
-        <translation>récoltes pesées : %1, dans ce qui était prévu : %2 (9 sur 10 devraient l’être) ; montés comme prêts : %3, dont dans la prévision : %4</translation>
+        <translation>récoltes pesées&#xa0;: %1, dans ce qui était prévu&#xa0;: %2 (9 sur 10 devraient l’être)&#xa0;; montés comme prêts&#xa0;: %3, dont dans la prévision&#xa0;: %4</translation>
     </message>
     <message>
         <source>feedings due in the last 90 days: %1, given within 3 days: %2</source>
-        <translation>apports dus des 90 derniers jours : %1, donnés en 3 jours : %2</translation>
+        <translation>apports dus des 90 derniers jours&#xa0;: %1, donnés en 3 jours&#xa0;: %2</translation>
     </message>
     <message>
         <source>other advice in that time: %1, followed: %2</source>
-        <translation>autres conseils dans ce temps : %1, suivis : %2</translation>
+        <translation>autres conseils dans ce temps&#xa0;: %1, suivis&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, %2: %3 weighed, %4 foreseen, ready %5 when lifted</source>
-        <translation>%1, %2 : %3 pesés, %4 prévus, prêt %5 à la montée</translation>
+        <translation>%1, %2&#xa0;: %3 pesés, %4 prévus, prêt %5 à la montée</translation>
     </message>
     <message>
         <source>%1, %2: %3 weighed, %4 foreseen</source>
-        <translation>%1, %2 : %3 pesés, %4 prévus</translation>
+        <translation>%1, %2&#xa0;: %3 pesés, %4 prévus</translation>
     </message>
     <message numerus="yes">
         <source>Feedings and other advice are counted of the first %1 of %n stack(s) on the shelf.</source>
@@ -13330,14 +13326,14 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>steps advised: %1, followed: %2</source>
-        <translation>étapes conseillées : %1, suivies : %2</translation>
+        <translation>étapes conseillées&#xa0;: %1, suivies&#xa0;: %2</translation>
     </message>
 </context>
 <context>
     <name>tierloam::rotation::TwoCourses</name>
     <message>
         <source>Colony of the coming year, as usual and with the change: the figures stand in the table above</source>
-        <translation>Colonie de l’année à venir, comme d’habitude et avec le changement : les chiffres sont dans le tableau ci-dessus</translation>
+        <translation>Colonie de l’année à venir, comme d’habitude et avec le changement&#xa0;: les chiffres sont dans le tableau ci-dessus</translation>
     </message>
     <message>
         <source>colony, as usual</source>
@@ -13353,7 +13349,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Colony of the coming year, as usual, with the change, and of the new stack: the figures stand in the table above</source>
-        <translation>Colonie de l’année à venir, comme d’habitude, avec le changement, et celle de la nouvelle pile : les chiffres sont dans le tableau ci-dessus</translation>
+        <translation>Colonie de l’année à venir, comme d’habitude, avec le changement, et celle de la nouvelle pile&#xa0;: les chiffres sont dans le tableau ci-dessus</translation>
     </message>
     <message>
         <source>colony, the new stack</source>
@@ -13368,10 +13364,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>What would raise it?</source>
-        <translation>Qu’est-ce qui l’augmenterait ?</translation>
+        <translation>Qu’est-ce qui l’augmenterait&#xa0;?</translation>
     </message>
     <message>
-        <source>The garden's wish</source>
+        <source>The garden&apos;s wish</source>
         <translation>Le souhait du jardin</translation>
     </message>
     <message>
@@ -13397,7 +13393,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1: %2 (%3)</source>
         <comment>what is changed, chance, litres</comment>
-        <translation>%1 : %2 (%3)</translation>
+        <translation>%1&#xa0;: %2 (%3)</translation>
     </message>
     <message>
         <source>%1 more food a week in each stack</source>
@@ -13417,7 +13413,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Not raised by: %1.</source>
-        <translation>Pas augmentée par : %1.</translation>
+        <translation>Pas augmentée par&#xa0;: %1.</translation>
     </message>
     <message numerus="yes">
         <source>wanted %n day(s) later</source>
@@ -13462,7 +13458,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Shows the shelf as it stood on any day. Left and right: a day; page up and down: a week.</source>
-        <translation>Montre l’étagère telle qu’elle était à n’importe quel jour. Gauche et droite : un jour ; page haut et bas : une semaine.</translation>
+        <translation>Montre l’étagère telle qu’elle était à n’importe quel jour. Gauche et droite&#xa0;: un jour&#xa0;; page haut et bas&#xa0;: une semaine.</translation>
     </message>
     <message>
         <source>Back to today</source>
@@ -13482,11 +13478,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1: %2</source>
         <comment>a stack and one of its trays</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: everything that can be recorded</source>
-        <translation>%1 : tout ce qui peut être noté</translation>
+        <translation>%1&#xa0;: tout ce qui peut être noté</translation>
     </message>
     <message>
         <source>Close</source>
@@ -13550,7 +13546,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Once a stack is started, it is drawn here from the side: its trays with what lies in them, its worms and its sump, and under it what to do next.</source>
-        <translation>Dès qu’une pile est démarrée, elle est dessinée ici de côté : ses plateaux avec leur contenu, ses vers et son bac, et dessous ce qu’il faut faire ensuite.</translation>
+        <translation>Dès qu’une pile est démarrée, elle est dessinée ici de côté&#xa0;: ses plateaux avec leur contenu, ses vers et son bac, et dessous ce qu’il faut faire ensuite.</translation>
     </message>
 </context>
 <context>
@@ -13561,19 +13557,19 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: not written down. %2</source>
-        <translation>%1 : non noté. %2</translation>
+        <translation>%1&#xa0;: non noté. %2</translation>
     </message>
     <message>
         <source>%1: not written down. %2 Nothing else was changed; try again when that is put right.</source>
-        <translation>%1 : non noté. %2 Rien d’autre n’a été changé ; réessayer quand ce sera réglé.</translation>
+        <translation>%1&#xa0;: non noté. %2 Rien d’autre n’a été changé&#xa0;; réessayer quand ce sera réglé.</translation>
     </message>
     <message>
         <source>Place of %1 on the shelf</source>
         <translation>Place de %1 sur l’étagère</translation>
     </message>
-<message>
+    <message>
         <source>No stack was chosen, and nothing is written down yet. %1 has the focus now: press again for it, or go to another one with Left and Right.</source>
-        <translation>Aucune pile n’était choisie, et rien n’est encore noté. %1 a maintenant le focus : appuyez de nouveau pour elle, ou passez à une autre avec Gauche et Droite.</translation>
+        <translation>Aucune pile n’était choisie, et rien n’est encore noté. %1 a maintenant le focus&#xa0;: appuyez de nouveau pour elle, ou passez à une autre avec Gauche et Droite.</translation>
     </message>
 </context>
 <context>
@@ -13581,7 +13577,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1: %2</source>
         <comment>a name and its value</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -13623,7 +13619,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message>
         <source>%1: %2</source>
         <comment>name of a stack, state</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -13634,7 +13630,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -13653,11 +13649,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::trends::SignKey</name>
     <message>
         <source>estimate and its 90 % range</source>
-        <translation>estimation et sa plage à 90 %</translation>
-    </message>
-    <message>
-        <source>forecast, with care as usual</source>
-        <translation>prévision, avec les soins habituels</translation>
+        <translation>estimation et sa plage à 90&#xa0;%</translation>
     </message>
     <message>
         <source>with the change that is tried</source>
@@ -13667,9 +13659,9 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>expected yield and its 90 % range</source>
         <translation>rendement attendu et son intervalle à 90 %</translation>
     </message>
-<message>
+    <message>
         <source>forecast: fed as usual, no tray lifted</source>
-        <translation>prévision : nourrie comme d’habitude, aucun plateau monté</translation>
+        <translation>prévision&#xa0;: nourrie comme d’habitude, aucun plateau monté</translation>
     </message>
 </context>
 <context>
@@ -13753,11 +13745,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::ui::AmountField</name>
     <message>
         <source>«%1» is not a unit that fits here.</source>
-        <translation>« %1 » n’est pas une unité qui convient ici.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une unité qui convient ici.</translation>
     </message>
     <message>
         <source>«%1» is not a number.</source>
-        <translation>« %1 » n’est pas un nombre.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre.</translation>
     </message>
     <message>
         <source>An amount cannot be below zero.</source>
@@ -13804,7 +13796,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>That is %1; a tray has from %2 to %3.</source>
-        <translation>Cela fait %1 ; un plateau a de %2 à %3.</translation>
+        <translation>Cela fait %1&#xa0;; un plateau a de %2 à %3.</translation>
     </message>
     <message>
         <source>Give the width as well.</source>
@@ -13812,15 +13804,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: width</source>
-        <translation>%1 : largeur</translation>
+        <translation>%1&#xa0;: largeur</translation>
     </message>
     <message>
         <source>%1: length</source>
-        <translation>%1 : longueur</translation>
+        <translation>%1&#xa0;: longueur</translation>
     </message>
     <message>
         <source>%1: how it is given</source>
-        <translation>%1 : manière de l’indiquer</translation>
+        <translation>%1&#xa0;: manière de l’indiquer</translation>
     </message>
 </context>
 <context>
@@ -13835,11 +13827,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>«%1» is not a date from 1900 to 2199; write it like %2 or %3.</source>
-        <translation>« %1 » n’est pas une date de 1900 à 2199 ; l’écrire comme %2 ou %3.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une date de 1900 à 2199&#xa0;; l’écrire comme %2 ou %3.</translation>
     </message>
     <message>
         <source>«%1» is not a time of day; write it like 18:30.</source>
-        <translation>« %1 » n’est pas une heure ; l’écrire comme 18:30.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une heure&#xa0;; l’écrire comme 18:30.</translation>
     </message>
     <message>
         <source>+ time</source>
@@ -13889,25 +13881,25 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 has not come yet. What is recorded has been done: today at the latest.</source>
-        <translation>%1 n’est pas encore venu. On note ce qui est fait : aujourd’hui au plus tard.</translation>
+        <translation>%1 n’est pas encore venu. On note ce qui est fait&#xa0;: aujourd’hui au plus tard.</translation>
     </message>
 </context>
 <context>
     <name>tierloam::ui::FactList</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
     <name>tierloam::ui::Field</name>
     <message>
         <source>«%1» is not a number.</source>
-        <translation>« %1 » n’est pas un nombre.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre.</translation>
     </message>
     <message>
         <source>«%1» could be read in two ways: write it without a thousands mark.</source>
-        <translation>« %1 » peut se lire de deux façons : l’écrire sans séparateur de milliers.</translation>
+        <translation>«&#xa0;%1&#xa0;» peut se lire de deux façons&#xa0;: l’écrire sans séparateur de milliers.</translation>
     </message>
 </context>
 <context>
@@ -13921,11 +13913,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::ui::MaterialField</name>
     <message>
         <source>«%1» is not among the materials.</source>
-        <translation>« %1 » n’est pas parmi les matières.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas parmi les matières.</translation>
     </message>
     <message>
         <source>«%1» is not among the materials; the nearest are %2.</source>
-        <translation>« %1 » n’est pas parmi les matières ; les plus proches sont %2.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas parmi les matières&#xa0;; les plus proches sont %2.</translation>
     </message>
 </context>
 <context>
@@ -13951,7 +13943,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::ui::TextField</name>
     <message>
         <source>It holds a character that cannot be printed; type it again.</source>
-        <translation>Il contient un caractère qui ne s’imprime pas ; le saisir de nouveau.</translation>
+        <translation>Il contient un caractère qui ne s’imprime pas&#xa0;; le saisir de nouveau.</translation>
     </message>
 </context>
 <context>
@@ -13966,7 +13958,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>It keeps the journal of stacked-tray worm bins and estimates what goes on inside them, each figure with its range. Estimates are no measurements: a look into the tray decides. Local codes and licensed practice come first.</source>
-        <translation>Il tient le journal de lombricomposteurs à plateaux empilés et estime ce qui s’y passe, chaque chiffre avec sa plage. Les estimations ne sont pas des mesures : c’est ce qu’on voit dans le plateau qui décide. Les règles locales et les professionnels agréés passent d’abord.</translation>
+        <translation>Il tient le journal de lombricomposteurs à plateaux empilés et estime ce qui s’y passe, chaque chiffre avec sa plage. Les estimations ne sont pas des mesures&#xa0;: c’est ce qu’on voit dans le plateau qui décide. Les règles locales et les professionnels agréés passent d’abord.</translation>
     </message>
     <message>
         <source>Licence</source>
@@ -13986,10 +13978,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Copyright of its authors. Free software under the GNU General Public License, version 3 or later; it comes with no warranty.</source>
-        <translation>Droits de ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure ; il est fourni sans aucune garantie.</translation>
+        <translation>Droits de ses auteurs. Logiciel libre sous la GNU General Public License, version 3 ou ultérieure&#xa0;; il est fourni sans aucune garantie.</translation>
     </message>
     <message>
-        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program's own. Nothing is sent over a network.</source>
+        <source>Qt 6 (LGPL-3) with Qt Charts (GPL-3), SQLite (public domain), the C++ standard library (GPL-3 with its runtime exception), and on paper the DejaVu fonts (their own free licence). Drawings and icon are the program&apos;s own. Nothing is sent over a network.</source>
         <translation>Qt 6 (LGPL-3) avec Qt Charts (GPL-3), SQLite (domaine public), la bibliothèque standard de C++ (GPL-3 avec son exception d’exécution) et, sur papier, les polices DejaVu (sous leur propre licence libre). Les dessins et l’icône sont ceux du programme. Rien n’est envoyé sur un réseau.</translation>
     </message>
     <message>
@@ -13998,7 +13990,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Each figure of the handbook and each parameter of the model names what it rests on: the handbook lists them. What the trade says without a source, and what rests on memory or judgement, is marked so.</source>
-        <translation>Chaque chiffre du manuel et chaque paramètre du modèle dit sur quoi il repose : le manuel en donne la liste. Ce que le métier dit sans source, et ce qui repose sur la mémoire ou le jugement, est marqué ainsi.</translation>
+        <translation>Chaque chiffre du manuel et chaque paramètre du modèle dit sur quoi il repose&#xa0;: le manuel en donne la liste. Ce que le métier dit sans source, et ce qui repose sur la mémoire ou le jugement, est marqué ainsi.</translation>
     </message>
 </context>
 <context>
@@ -14072,10 +14064,10 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Il n’y en a pas encore. Une est faite avec le premier changement de chaque jour.</translation>
     </message>
     <message numerus="yes">
-        <source>%n backup(s). A restored one goes into a new file; the household's own file stays as it is.</source>
+        <source>%n backup(s). A restored one goes into a new file; the household&apos;s own file stays as it is.</source>
         <translation>
-            <numerusform>%n sauvegarde. Restaurée, elle va dans un nouveau fichier ; celui du foyer reste tel quel.</numerusform>
-            <numerusform>%n sauvegardes. Une fois restaurée, une sauvegarde va dans un nouveau fichier ; celui du foyer reste tel quel.</numerusform>
+            <numerusform>%n sauvegarde. Restaurée, elle va dans un nouveau fichier&#xa0;; celui du foyer reste tel quel.</numerusform>
+            <numerusform>%n sauvegardes. Une fois restaurée, une sauvegarde va dans un nouveau fichier&#xa0;; celui du foyer reste tel quel.</numerusform>
         </translation>
     </message>
     <message>
@@ -14107,15 +14099,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Autre &amp;dossier…</translation>
     </message>
     <message>
-        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household's file.</source>
-        <translation>Le dossier choisi pour les sauvegardes n’est pas là maintenant : %1. Brancher ou connecter ce qui le porte, puis regarder de nouveau. D’ici là, les sauvegardes sont faites à côté du fichier du foyer.</translation>
+        <source>The folder chosen for backups is not there now: %1. Plug in or connect what it lies on, then look again. Until then backups are made beside the household&apos;s file.</source>
+        <translation>Le dossier choisi pour les sauvegardes n’est pas là maintenant&#xa0;: %1. Brancher ou connecter ce qui le porte, puis regarder de nouveau. D’ici là, les sauvegardes sont faites à côté du fichier du foyer.</translation>
     </message>
     <message>
         <source>There is no permission to read the folder chosen for backups: %1. Backups in it cannot be shown.</source>
-        <translation>Le dossier choisi pour les sauvegardes ne peut être lu, faute de permission : %1. Ses sauvegardes ne peuvent être montrées.</translation>
+        <translation>Le dossier choisi pour les sauvegardes ne peut être lu, faute de permission&#xa0;: %1. Ses sauvegardes ne peuvent être montrées.</translation>
     </message>
     <message>
-        <source>Beside the household's file there are none.</source>
+        <source>Beside the household&apos;s file there are none.</source>
         <translation>À côté du fichier du foyer il n’y en a aucune.</translation>
     </message>
 </context>
@@ -14188,7 +14180,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::window::Desk</name>
     <message>
         <source>Wrong?</source>
-        <translation>Un souci ?</translation>
+        <translation>Un souci&#xa0;?</translation>
     </message>
     <message>
         <source>Read only</source>
@@ -14223,20 +14215,20 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Estimates: %1 of %2</source>
-        <translation>Estimations : %1 sur %2</translation>
+        <translation>Estimations&#xa0;: %1 sur %2</translation>
     </message>
     <message>
         <source>%1: not written down. %2</source>
-        <translation>%1 : non noté. %2</translation>
+        <translation>%1&#xa0;: non noté. %2</translation>
     </message>
     <message>
         <source>Caution: %1</source>
-        <translation>Précaution : %1</translation>
+        <translation>Précaution&#xa0;: %1</translation>
     </message>
-<message>
+    <message>
         <source>Saved %1: %2</source>
         <comment>time of day, what was done and to which stack</comment>
-        <translation>Enregistré à %1 : %2</translation>
+        <translation>Enregistré à %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Kept in %1</source>
@@ -14315,7 +14307,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Why</source>
@@ -14323,15 +14315,15 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Why %1</source>
-        <translation>Pourquoi : %1</translation>
+        <translation>Pourquoi&#xa0;: %1</translation>
     </message>
     <message>
         <source>Put off %1</source>
-        <translation>Reporter : %1</translation>
+        <translation>Reporter&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 If it is left: %2</source>
-        <translation>%1 Si rien n’est fait : %2</translation>
+        <translation>%1 Si rien n’est fait&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -14347,8 +14339,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>%n put off: show</source>
         <translation>
-            <numerusform>%n chose reportée : montrer</numerusform>
-            <numerusform>%n choses reportées : montrer</numerusform>
+            <numerusform>%n chose reportée&#xa0;: montrer</numerusform>
+            <numerusform>%n choses reportées&#xa0;: montrer</numerusform>
         </translation>
     </message>
     <message>
@@ -14357,7 +14349,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The estimates are being made; then what is due stands here.</source>
-        <translation>Les estimations se font ; ensuite, ce qui est à faire se trouve ici.</translation>
+        <translation>Les estimations se font&#xa0;; ensuite, ce qui est à faire se trouve ici.</translation>
     </message>
     <message>
         <source>Nothing is due this week.</source>
@@ -14365,7 +14357,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Put off: %1</source>
-        <translation>Reporté : %1</translation>
+        <translation>Reporté&#xa0;: %1</translation>
     </message>
     <message>
         <source>Show what was put off</source>
@@ -14378,7 +14370,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Another amount or day: opens the form</source>
-        <translation>Autre quantité ou autre jour : ouvre le formulaire</translation>
+        <translation>Autre quantité ou autre jour&#xa0;: ouvre le formulaire</translation>
     </message>
     <message>
         <source>Other amount or day for %1</source>
@@ -14386,11 +14378,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 %2. Writes down at one click: %3</source>
-        <translation>%1 %2. Note en un clic : %3</translation>
+        <translation>%1 %2. Note en un clic&#xa0;: %3</translation>
     </message>
     <message>
         <source>Writes down at one click: %1</source>
-        <translation>Note en un clic : %1</translation>
+        <translation>Note en un clic&#xa0;: %1</translation>
     </message>
     <message>
         <source>Stock</source>
@@ -14429,8 +14421,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <message numerus="yes">
         <source>Not told again for %n day(s); for another time: right click, or the menu key</source>
         <translation>
-            <numerusform>Pas redit pendant %n jour ; pour une autre durée : clic droit, ou la touche menu</numerusform>
-            <numerusform>Pas redit pendant %n jours ; pour une autre durée : clic droit, ou la touche menu</numerusform>
+            <numerusform>Pas redit pendant %n jour&#xa0;; pour une autre durée&#xa0;: clic droit, ou la touche menu</numerusform>
+            <numerusform>Pas redit pendant %n jours&#xa0;; pour une autre durée&#xa0;: clic droit, ou la touche menu</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -14446,11 +14438,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The estimates are being made anew: they do not know the latest entries yet.</source>
-        <translation>Les estimations sont refaites : elles ne connaissent pas encore les dernières entrées.</translation>
+        <translation>Les estimations sont refaites&#xa0;: elles ne connaissent pas encore les dernières entrées.</translation>
     </message>
     <message>
         <source>From %1 on: today %2 is the most, for what was given these days.</source>
-        <translation>À partir de %1 : aujourd’hui %2 est le maximum, vu ce qui a été donné ces jours-ci.</translation>
+        <translation>À partir de %1&#xa0;: aujourd’hui %2 est le maximum, vu ce qui a été donné ces jours-ci.</translation>
     </message>
     <message>
         <source>Urgent. %1</source>
@@ -14507,7 +14499,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>This household is opened for reading only; nothing can be recorded.</source>
-        <translation>Ce foyer est ouvert en lecture seule ; rien ne peut être noté.</translation>
+        <translation>Ce foyer est ouvert en lecture seule&#xa0;; rien ne peut être noté.</translation>
     </message>
     <message>
         <source>%1 is already open in another window, which has been brought to the front.</source>
@@ -14515,11 +14507,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 is already there. Nothing was replaced: choose another name, or open it.</source>
-        <translation>%1 existe déjà. Rien n’a été remplacé : choisir un autre nom, ou l’ouvrir.</translation>
+        <translation>%1 existe déjà. Rien n’a été remplacé&#xa0;: choisir un autre nom, ou l’ouvrir.</translation>
     </message>
     <message>
         <source>The demo household could not be made: %1</source>
-        <translation>Le foyer de démonstration n’a pas pu être créé : %1</translation>
+        <translation>Le foyer de démonstration n’a pas pu être créé&#xa0;: %1</translation>
     </message>
     <message>
         <source>My worm bins</source>
@@ -14550,16 +14542,12 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Nom du foyer</translation>
     </message>
     <message>
-        <source>Name:</source>
-        <translation>Nom :</translation>
-    </message>
-    <message>
         <source>%1 – Tierloam</source>
         <translation>%1 – Tierloam</translation>
     </message>
     <message>
         <source>The calendar was not written: the estimates are still being made. Try again in a moment.</source>
-        <translation>Le calendrier n’a pas été écrit : les estimations se font encore. Réessayer dans un instant.</translation>
+        <translation>Le calendrier n’a pas été écrit&#xa0;: les estimations se font encore. Réessayer dans un instant.</translation>
     </message>
     <message numerus="yes">
         <source>%n event(s) were written to %1.</source>
@@ -14574,7 +14562,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Nothing was imported: there is no household yet that could hold it.</source>
-        <translation>Rien n’a été importé : il n’y a pas encore de foyer qui puisse le recevoir.</translation>
+        <translation>Rien n’a été importé&#xa0;: il n’y a pas encore de foyer qui puisse le recevoir.</translation>
     </message>
     <message numerus="yes">
         <source>Import %n entry(ies)</source>
@@ -14635,8 +14623,8 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <translation>Calendriers (*.ics)</translation>
     </message>
     <message>
-        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program's own log. Nothing of your journal is in it.</source>
-        <translation>Un rapport pour qui veut aider est dans le presse-papiers : versions, tailles, dernières lignes de l’historique du programme. Rien de votre journal n’y est.</translation>
+        <source>A report for somebody who wants to help is on the clipboard: versions, sizes, the last lines of the program&apos;s own log. Nothing of your journal is in it.</source>
+        <translation>Un rapport pour qui veut aider est dans le presse-papiers&#xa0;: versions, tailles, dernières lignes de l’historique du programme. Rien de votre journal n’y est.</translation>
     </message>
     <message>
         <source>H&amp;ousehold</source>
@@ -14779,7 +14767,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1 stays open: what was recorded last could not be written and is not in it. Record it again, or go on once more without it.</source>
-        <translation>%1 reste ouvert : ce qui a été noté en dernier n’a pas pu être écrit et n’y est pas. Notez-le de nouveau, ou continuez encore une fois sans cela.</translation>
+        <translation>%1 reste ouvert&#xa0;: ce qui a été noté en dernier n’a pas pu être écrit et n’y est pas. Notez-le de nouveau, ou continuez encore une fois sans cela.</translation>
     </message>
     <message>
         <source>Try again</source>
@@ -14795,7 +14783,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>Backups of which household?</source>
-        <translation>Sauvegardes de quel foyer ?</translation>
+        <translation>Sauvegardes de quel foyer&#xa0;?</translation>
     </message>
     <message>
         <source>A copy is being written</source>
@@ -14807,11 +14795,11 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>The form «%1» holds something that has not been recorded. It is lost when the form is closed.</source>
-        <translation>Le formulaire « %1 » contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
+        <translation>Le formulaire «&#xa0;%1&#xa0;» contient quelque chose qui n’est pas enregistré. Il est perdu quand le formulaire est fermé.</translation>
     </message>
-<message>
+    <message>
         <source>It is kept in %1. Its name:</source>
-        <translation>Il est conservé dans %1. Son nom :</translation>
+        <translation>Il est conservé dans %1. Son nom&#xa0;:</translation>
     </message>
     <message>
         <source>&amp;Feed and cover</source>
@@ -14854,7 +14842,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     <name>tierloam::window::Notices</name>
     <message>
         <source>Not done: %1</source>
-        <translation>Non fait : %1</translation>
+        <translation>Non fait&#xa0;: %1</translation>
     </message>
     <message>
         <source>Dismiss</source>
@@ -14873,7 +14861,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1, %2: %3 %4</source>
-        <translation>%1, %2 : %3 %4</translation>
+        <translation>%1, %2&#xa0;: %3 %4</translation>
     </message>
     <message>
         <source>Looking…</source>
@@ -14935,7 +14923,7 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Walking</source>
@@ -14949,17 +14937,6 @@ Codes de sortie : 0 fait ; 1 le travail a échoué (disque plein ; FICHIER ab
         <source>%1 or %2</source>
         <comment>two keys that do the same</comment>
         <translation>%1 ou %2</translation>
-    </message>
-</context>
-<context>
-    <name>FoodRoom</name>
-    <message>
-        <source>That is %1, and nothing more finds room in the tray: look at the amount and its unit.</source>
-        <translation>Cela fait %1, et plus rien n’entre dans le plateau : vérifier la quantité et son unité.</translation>
-    </message>
-    <message>
-        <source>That is %1. Only about %2 find room in the tray, which holds %3 in all: look at the amount and its unit.</source>
-        <translation>Cela fait %1. Seuls %2 environ entrent dans le plateau, qui contient %3 en tout : vérifier la quantité et son unité.</translation>
     </message>
 </context>
 </TS>
