@@ -1570,7 +1570,7 @@
     </message>
     <message>
         <source>A tray was added while the chance that the one beneath is filled was below 50 % and a week&apos;s food still fitted into it, or lifted while the chance that it is ready was below 30 %.</source>
-        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 % y aún cabía en ella la comida de una semana, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
+        <translation>Se añadió una bandeja cuando la probabilidad de que la de abajo estuviera completa era menor del 50 % y aún cabía en ella el alimento de una semana, o se subió una cuando la de que estuviera lista era menor del 30 %.</translation>
     </message>
     <message>
         <source>colony %1, two weeks ago %2</source>
@@ -1626,7 +1626,7 @@
     </message>
     <message>
         <source>The top tray is full: lift the bottom tray, which is ready; no food fits until then</source>
-        <translation>La bandeja superior está llena: sube la inferior, que está lista; hasta entonces no cabe comida</translation>
+        <translation>La bandeja superior está llena: sube la inferior, que está lista; hasta entonces no cabe alimento</translation>
     </message>
     <message>
         <source>The top tray is full: lift the bottom tray, which is ready, or feed less</source>
@@ -1642,11 +1642,11 @@
     </message>
     <message>
         <source>no more food fits</source>
-        <translation>ya no cabe más comida</translation>
+        <translation>ya no cabe más alimento</translation>
     </message>
     <message>
         <source>%1 of the usual food still fit</source>
-        <translation>aún caben %1 de la comida habitual</translation>
+        <translation>aún caben %1 del alimento habitual</translation>
     </message>
     <message>
         <source>the worms assimilate %1 of what they need</source>
@@ -1654,7 +1654,7 @@
     </message>
     <message>
         <source>feed-to-cast %1, ready %2 until the last food is eaten</source>
-        <translation>alimento/humus %1, lista %2 hasta que se coma la última comida</translation>
+        <translation>alimento/humus %1, lista %2 hasta que se coma el último alimento</translation>
     </message>
     <message>
         <source>by the record the top tray holds more castings than fit under its rim at %1: a new tray or a harvest may not be written down, or an entry is wrong; feed-to-cast %2</source>
@@ -2261,7 +2261,7 @@
     </message>
     <message>
         <source>Of such a week&apos;s food only about %1 fit into the tray now; what finds no room is left out.</source>
-        <translation>De la comida de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
+        <translation>Del alimento de tal semana solo caben ahora unos %1 en la bandeja; lo que no cabe se deja fuera.</translation>
     </message>
     <message>
         <source>All its trays stand: it takes one more than there are.</source>
