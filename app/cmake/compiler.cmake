@@ -30,8 +30,18 @@ target_compile_options(tierloam_flags INTERFACE $<$<CONFIG:Release>:-ffile-prefi
     $<$<CONFIG:Release>:-ffile-prefix-map=${CMAKE_SOURCE_DIR}=.>)
 target_include_directories(tierloam_flags INTERFACE ${CMAKE_SOURCE_DIR})
 
+# Test programs are linked by a quick linker where one is installed; what people use is linked by the compiler's own.
+if(CMAKE_BUILD_TYPE STREQUAL "Debug" AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND NOT CMAKE_EXE_LINKER_FLAGS MATCHES "-fuse-ld=")
+    find_program(TIERLOAM_QUICK_LINKER NAMES ld.mold ld.lld)
+    if(TIERLOAM_QUICK_LINKER)
+        get_filename_component(linker ${TIERLOAM_QUICK_LINKER} NAME)
+        string(REGEX REPLACE "^ld\\." "" linker ${linker})
+        add_link_options(-fuse-ld=${linker})
+    endif()
+endif()
+
 if(TIERLOAM_SANITIZE)
-    # -O0 and -g1 keep the build short; the kernels of the model get -O1 in rooms.cmake, or the tests would take an hour.
+    # -O0 and -g1 keep the build short; the rooms that reckon are optimised (rooms.cmake), or the tests would take an hour.
     add_compile_options(-fsanitize=${TIERLOAM_SANITIZE} -fno-omit-frame-pointer -fno-sanitize-recover=all -O0 -g1)
     add_link_options(-fsanitize=${TIERLOAM_SANITIZE})
 endif()
