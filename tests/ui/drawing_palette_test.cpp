@@ -127,7 +127,7 @@ TEST_P(BothPalettes, AgeScaleFallsAndItsClassesStandApart)
 TEST_P(BothPalettes, CastingsOfAnyAgeStandOffAnEmptyTray)
 {
     const Palette& p = palette();
-    const double bound = p.isDark ? 1.6 : 1.3;
+    const double bound = p.isDark ? 1.6 : 1.25;
     for (int days = 0; days <= Palette::ageSpanDays; days += 8) EXPECT_GE(contrast(p.ageColour(days), p.inside), bound) << "day " << days;
 }
 

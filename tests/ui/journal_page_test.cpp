@@ -58,7 +58,7 @@ TEST_F(JournalPageTest, TheChosenRowGoesWithTheCursorUnderCtrl)
 {
     QTableView* table = journal().table();
     const int last = table->model()->rowCount() - 1;
-    table->selectRow(3);
+    table->selectionModel()->setCurrentIndex(table->model()->index(3, 0), QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
     for (const auto& [key, row] : {std::pair{Qt::Key_End, last}, {Qt::Key_Up, last - 1}, {Qt::Key_Home, 0}, {Qt::Key_Down, 1}}) {
         QTest::keyClick(table, key, Qt::ControlModifier);
         EXPECT_EQ(table->currentIndex().row(), row);
@@ -78,7 +78,7 @@ TEST_F(JournalPageTest, TheChosenRowGoesWithTheCursorUnderCtrl)
 TEST_F(JournalPageTest, AmongSeveralChosenRowsTheCursorGoesAloneUnderCtrl)
 {
     QTableView* table = journal().table();
-    table->selectRow(3);
+    table->selectionModel()->setCurrentIndex(table->model()->index(3, 0), QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
     QTest::keyClick(table, Qt::Key_Down, Qt::ShiftModifier);
     QTest::keyClick(table, Qt::Key_Down, Qt::ControlModifier);
     QTest::keyClick(table, Qt::Key_Down, Qt::ControlModifier);

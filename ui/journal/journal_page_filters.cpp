@@ -16,6 +16,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 /// What is looked for: words, stack, action and period above the table, and the buttons and keys beside them.
 namespace tierloam::journal_page {
 
@@ -177,9 +179,10 @@ void JournalPage::showAll()
 bool JournalPage::moveWithCtrl(const QKeyEvent& key)
 {
     if (key.modifiers() != Qt::ControlModifier || filter_->rowCount() == 0 || table_->selectionModel()->selectedRows().size() > 1) return false;
+    const auto choose = [this](int row) { table_->selectionModel()->setCurrentIndex(filter_->index(row, std::max(0, table_->currentIndex().column())), QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows); };
     switch (key.key()) {
-    case Qt::Key_Home: table_->selectRow(0); return true;
-    case Qt::Key_End: table_->selectRow(filter_->rowCount() - 1); return true;
+    case Qt::Key_Home: choose(0); return true;
+    case Qt::Key_End: choose(filter_->rowCount() - 1); return true;
     case Qt::Key_Up:
     case Qt::Key_Down:
     case Qt::Key_PageUp:
