@@ -75,7 +75,7 @@ bool isBoundByWorms(const reckoning::StackReckoning& stack)
 FoodBound boundOf(const reckoning::StackReckoning& stack)
 {
     const reckoning::Forecast& ahead = stack.forecast;
-    if (ahead.roomTopTrayFreshKg && ahead.feedHighKg >= asMuch * *ahead.roomTopTrayFreshKg) return FoodBound::room;
+    if (ahead.roomTopTrayFreshKg && ahead.feedHighKg >= asMuch * (*ahead.roomTopTrayFreshKg - ahead.coverAsFoodKg)) return FoodBound::room;
     if (ahead.feedHighKg >= asMuch * mostByRate(stack)) return isBoundByWorms(stack) ? FoodBound::worms : FoodBound::rate;
     const double warm = chanceOfTooWarm(stack);
     return warm > reckoning::overfedChance && warm >= ahead.airLowWithin14Days ? FoodBound::warmth : FoodBound::air;

@@ -46,6 +46,8 @@ bool StackRun::forecast(StackReckoning& result, std::stop_token stop)
     const int topBatch = top >= 0 && !drying ? stack.shapes[static_cast<std::size_t>(top)].batch : 0;
     to.roomTopTrayFreshKg = roomForFood(stack, weights, mainFood(course));
     to.foodBulkKgPerM3 = mainFood(course).bulk;
+    for (const UsualCare::Weekly& each : care.given)
+        if (!each.isFood && each.what.bulk > 0.0) to.coverAsFoodKg += each.kg / each.what.bulk * to.foodBulkKgPerM3;
 
     std::optional<Outlook> ahead = lookAhead(now_.members, course, {}, crew_, stop);
     if (!ahead) return false;
@@ -117,7 +119,8 @@ void StackRun::feedLimits(StackReckoning& result, const Course& course) const
         return probability(overfed, now_.members.shares());
     };
     const double most = mostInAWeek(result.record.areaM2, now_.members.stack.trays(), result.now.colonyKg.p50);
-    const double bound = std::min(most, to.roomTopTrayFreshKg.value_or(most));
+    // The cover goes under the rim too.
+    const double bound = std::min(most, to.roomTopTrayFreshKg ? std::max(*to.roomTopTrayFreshKg - to.coverAsFoodKg, 0.0) : most);
     double bearable = 0.0;
     if (overfedBy(bound) <= overfedChance) { // with nothing known of the unfed bed, which is the harder test
         bearable = bound;

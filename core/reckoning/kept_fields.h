@@ -69,8 +69,8 @@ void pass(Archive& archive, StackEstimate& of)
 template <class Archive>
 void pass(Archive& archive, Forecast& of)
 {
-    auto& [days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedGiven, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk] = of;
-    each(archive, days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedGiven, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk);
+    auto& [days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedGiven, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk, cover] = of;
+    each(archive, days, turn, sumpFull, trayFull, drained, both, turnLikely, colonyLater, feedLow, feedUsual, feedHigh, feedGiven, feedNow, airLow, ownWarmth, carbon, nitrogen, room, bulk, cover);
 }
 
 template <class Archive>

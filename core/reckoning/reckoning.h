@@ -127,6 +127,7 @@ struct Forecast {
     double usualCarbonKg = 0, usualNitrogenKg = 0; ///< of what is usually given in a week, cover included
     std::optional<double> roomTopTrayFreshKg; ///< of the food that is given most, as all limits are; fits under the rim less 1 cm, median
     double foodBulkKgPerM3 = 0;      ///< of that food as it comes to hand; 0: not known
+    double coverAsFoodKg = 0;        ///< of that room, what a usual week's cover takes, as so much food
 };
 
 /// Facts of the record that pages and advice need beside the estimates.

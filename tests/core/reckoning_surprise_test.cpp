@@ -307,6 +307,23 @@ TEST(Surprise, ATrayHasRoomThoughNothingWasFedOfLate)
     EXPECT_LT(std::abs(*unfed.forecast.roomTopTrayFreshKg - *fed.forecast.roomTopTrayFreshKg), 3.0);
 }
 
+/// The paper over the food lies under the rim too: without it the week's food would reach the rim, and the cover stand above it.
+TEST(Surprise, TheUsualCoverTakesItsRoomOfTheWeeksFood)
+{
+    Notes low;
+    Setup setup;
+    setup.height = centimetres(7);
+    low.begun("Mill", setup).fedWeekly("Mill", 2, 58, 500);
+    const Forecast with = at(low, 62).forecast;
+    Notes bare;
+    bare.begun("Mill", setup);
+    for (int day = 2; day <= 58; day += 7) bare.add(day, "Mill", Feed{{500, Unit::g}, {}, {}});
+    EXPECT_EQ(at(bare, 62).forecast.coverAsFoodKg, 0.0);
+    EXPECT_NEAR(with.coverAsFoodKg, 0.030 / 30.0 * with.foodBulkKgPerM3, 0.05 * with.coverAsFoodKg) << "30 g a week at 30 kg/m³";
+    ASSERT_TRUE(with.roomTopTrayFreshKg);
+    EXPECT_LE(with.feedHighKg, std::max(*with.roomTopTrayFreshKg - with.coverAsFoodKg, 0.0) + 1e-9);
+}
+
 TEST(Surprise, WaterOfAWeekIsThatOfTheWeeksLivedAndOfRoutines)
 {
     Notes young;
