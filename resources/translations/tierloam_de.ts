@@ -13227,6 +13227,13 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
         <source>In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.</source>
         <translation>In diesem Stapel: Ernten zusammen %1 später; Humus im Jahr %2, bei Fälligkeit %3; Bestand am Ende %4, sonst %5.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n more would come within the year if none waited</source>
+        <translation>
+            <numerusform>%n weitere käme im Jahr, wenn keine wartete</numerusform>
+            <numerusform>%n weitere kämen im Jahr, wenn keine wartete</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::StepReadout</name>

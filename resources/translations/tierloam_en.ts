@@ -475,6 +475,13 @@
                 <numerusform>none waits more than %n days</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%n more would come within the year if none waited</source>
+            <translation>
+                <numerusform>%n more would come within the year if none waited</numerusform>
+                <numerusform>%n more would come within the year if none waited</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>tierloam::rotation::TrackCard</name>

@@ -13228,6 +13228,13 @@ Códigos de salida: 0 hecho; 1 el trabajo falló (disco lleno; ARCHIVO ausente, 
         <source>In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.</source>
         <translation>En esta torre: cosechas %1 después en total; humus en el año %2, cada una cuando toca %3; colonia al final %4, normalmente %5.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n more would come within the year if none waited</source>
+        <translation>
+            <numerusform>%n más llegaría en el año si ninguna esperara</numerusform>
+            <numerusform>%n más llegarían en el año si ninguna esperara</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::StepReadout</name>

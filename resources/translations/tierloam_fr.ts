@@ -13227,6 +13227,13 @@ Codes de sortie&#xa0;: 0 fait&#xa0;; 1 le travail a échoué (disque plein&#xa0;
         <source>In this stack: harvests %1 later in all; castings in the year %2, each when it is due %3; colony at its end %4, usually %5.</source>
         <translation>Dans cette pile&#xa0;: récoltes %1 plus tard en tout&#xa0;; lombricompost dans l’année %2, chacune à sa date %3&#xa0;; colonie à la fin %4, d’habitude %5.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n more would come within the year if none waited</source>
+        <translation>
+            <numerusform>%n de plus viendrait dans l’année si aucune n’attendait</numerusform>
+            <numerusform>%n de plus viendraient dans l’année si aucune n’attendait</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>tierloam::rotation::StepReadout</name>

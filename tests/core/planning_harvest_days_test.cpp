@@ -278,7 +278,7 @@ TEST(HarvestDays, AreTheBestOfAllChoicesBesidePinnedDays)
         auto stacks = drawn(dice, 2, 3);
         stacks[0].pinned = {std::nullopt, stacks[0].natural[1] + 5};
         stacks[1].pinned = {stacks[0].natural[0] + 3 * (round % 3)};
-        const HarvestWishes wishes = gathered(9);
+        const HarvestWishes wishes = gathered(6);
         const HarvestDays chosen = chooseDays(stacks, wishes);
         EXPECT_TRUE(chosen.exact);
         EXPECT_NEAR(chosen.cost, exhaustive(stacks, wishes), 1e-9) << "round " << round;
@@ -290,7 +290,7 @@ TEST(HarvestDays, SharesOfATripNeverComeToMoreThanIt)
 {
     std::mt19937 dice{37};
     for (int round = 0; round < 4; ++round) {
-        auto stacks = drawn(dice, 2, 3);
+        auto stacks = drawn(dice, 2, 2);
         if (round % 2 == 1) stacks[0].pinned = {std::nullopt, stacks[0].natural[1] + 4};
         if (round % 2 == 1) stacks[1].pinned = {std::nullopt, stacks[0].natural[1] + 4};
         const HarvestWishes wishes = gathered(8);

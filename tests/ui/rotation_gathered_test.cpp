@@ -37,6 +37,8 @@ TEST(GatheredText, SaysWhatIsGainedOrWhyNothingIs)
     EXPECT_EQ(gatheredText(gathered({{10, 80}, {14, 90}}, {{14, 90}, {14, 90}}, 18)),
               QStringLiteral("Gathered: 2 day(s) of lifting fewer, for %1 of delay in all; none waits more than %2 for others.").arg(ui::daysLong(18), ui::daysLong(14)));
     EXPECT_EQ(gatheredText(gathered({{10}, {14}}, {{10}, {10}}, 0)), QStringLiteral("Gathered: 1 day(s) of lifting fewer, and none waits."));
+    EXPECT_TRUE(gainedByGathering(gathered({{10}, {14}}, {{10}, {10}}, 0)));
+    EXPECT_FALSE(gainedByGathering(gathered({{10}, {27}}, {{10}, {27}}, 0)));
     EXPECT_TRUE(gatheredText(gathered({{10, 80}, {}}, {{10, 80}, {}}, 0)).contains(QStringLiteral("only one stack has any")));
     EXPECT_TRUE(gatheredText(gathered({{10}, {10}}, {{10}, {10}}, 0)).contains(QStringLiteral("meet as they come")));
     EXPECT_TRUE(gatheredText(gathered({{10}, {27}}, {{10}, {27}}, 0)).contains(QStringLiteral("are %1 apart, and none may wait more than %2").arg(ui::daysLong(17), ui::daysLong(14))));

@@ -113,6 +113,10 @@ TEST_F(RotationPageTest, WhatWaitingCostsHasItsRange)
     page_->lanes()->choose(lift);
     page_->lanes()->moveChosen(150);
     ASSERT_TRUE(planned([](const planning::YearPlan& plan) { return plan.delayDays > 100; }));
+    const auto harvests = [](const reckoning::RotationCourse& course) { return std::ranges::count_if(course.harvests, [](const auto& each) { return !each.begun; }); };
+    const planning::StackYear& year = page_->plan()->stacks.front();
+    ASSERT_GT(harvests(year.natural), harvests(year.planned)) << "chosen so that one falls out of the year";
+    EXPECT_TRUE(text("planCost").contains(QStringLiteral("more would come within the year if none waited"))) << text("planCost").toStdString();
     const auto lost = planning::colonyLost(*page_->plan());
     ASSERT_LT(lost.p05, lost.p95);
     ASSERT_GE(std::abs(lost.p50), 0.01) << "chosen so that there is something to tell";

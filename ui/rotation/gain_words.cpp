@@ -74,11 +74,13 @@ QString volumeOfYear(const reckoning::Band& litres)
     return ui::withRange(QString{number(litres.p50) % QChar::Nbsp % ui::unitText(unit)}, number(litres.p05), number(litres.p95));
 }
 
+bool gainedByGathering(const planning::YearPlan& plan) { return plan.wishes.gathering == planning::Gathering::gathered && plan.days.days < plan.apart.days; }
+
 QString gatheredText(const planning::YearPlan& plan)
 {
     const int fewer = plan.apart.days - plan.days.days;
     const int delay = std::max(plan.days.delay - plan.apart.delay, 0);
-    if (fewer > 0) {
+    if (gainedByGathering(plan)) {
         const QString days = Words::tr("%n day(s) of lifting fewer", nullptr, fewer);
         return delay > 0 ? Words::tr("Gathered: %1, for %2 of delay in all; none waits more than %3 for others.").arg(days, ui::daysLong(delay), ui::daysLong(plan.wishes.mostWait))
                          : Words::tr("Gathered: %1, and none waits.").arg(days);

@@ -24,6 +24,8 @@ std::optional<QString> waitingText(const reckoning::Band& kg);
 
 /// What gathering gains beside harvests that come as soon as they may: "Gathered: 5 days of lifting fewer, for 61 days of delay"; or that nothing is gathered, and why.
 QString gatheredText(const planning::YearPlan& plan);
+/// Whether it gains a day.
+bool gainedByGathering(const planning::YearPlan& plan);
 
 /// What adds up over a year is worth two digits: "78 L (61–95)", "8.4 L (6.1–10.9)". litres
 QString volumeOfYear(const reckoning::Band& litres);

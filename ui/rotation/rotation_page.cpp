@@ -376,12 +376,18 @@ void RotationPage::showState()
     gain_->setText(manner == Gathering::gathered ? gatheredText(*plan_) : QString{});
     gain_->setVisible(manner == Gathering::gathered);
     if (!some) return cost_->setText({});
-    int harvests = 0;
-    for (const planning::StackYear& year : plan_->stacks)
-        harvests += static_cast<int>(std::count_if(year.planned.harvests.begin(), year.planned.harvests.end(), [&](const auto& each) { return !each.begun; }));
+    const auto open = [](const reckoning::RotationCourse& course) { return static_cast<int>(std::ranges::count_if(course.harvests, [](const auto& each) { return !each.begun; })); };
+    int harvests = 0, natural = 0;
+    for (const planning::StackYear& year : plan_->stacks) {
+        harvests += open(year.planned);
+        natural += open(year.natural);
+    }
     const planning::YearCastings castings = planning::yearCastings(*plan_);
     QStringList parts{tr("%n harvest(s) in the coming year", nullptr, harvests), tr("about %1 of castings").arg(volumeOfYear(castings.planned)),
-                      tr("on %n day(s)", nullptr, plan_->liftDays), tr("put off by %1 in all").arg(ui::daysLong(plan_->delayDays))};
+                      tr("on %n day(s)", nullptr, plan_->liftDays)};
+    // Where gathering says what it costs, a second sum, of the harvests within the year alone, would only contradict it.
+    if (!gainedByGathering(*plan_)) parts << tr("put off by %1 in all").arg(ui::daysLong(plan_->delayDays));
+    if (natural > harvests) parts << tr("%n more would come within the year if none waited", nullptr, natural - harvests);
     if (plan_->delayDays > 0 && volumeOfYear(castings.natural) != volumeOfYear(castings.planned)) parts << tr("each when it is due, they would give %1").arg(volumeOfYear(castings.natural));
     if (const auto waiting = plan_->delayDays > 0 ? waitingText(planning::colonyLost(*plan_)) : std::nullopt) parts << *waiting;
     // What the choice weighs, so that a delay can be judged.
