@@ -311,7 +311,7 @@ TEST(Surprise, ATrayHasRoomThoughNothingWasFedOfLate)
 TEST(Surprise, TheUsualCoverTakesItsRoomOfTheWeeksFood)
 {
     Notes low;
-    Setup setup;
+    journal::Setup setup;
     setup.height = centimetres(7);
     low.begun("Mill", setup).fedWeekly("Mill", 2, 58, 500);
     const Forecast with = at(low, 62).forecast;
