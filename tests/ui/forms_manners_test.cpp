@@ -147,6 +147,16 @@ TEST_F(FormsTest, NothingTypedNothingIsAsked)
     EXPECT_TRUE(finished());
 }
 
+TEST_F(FormsTest, WalkingThroughAFormTypesNothing)
+{
+    for (const FormKind kind : {FormKind::feed, FormKind::cover, FormKind::drain, FormKind::reading, FormKind::check, FormKind::harvest, FormKind::bedding, FormKind::stock, FormKind::event, FormKind::setup}) {
+        const ActionForm& form = open(kind);
+        QWidget* first = QApplication::focusWidget();
+        for (int i = 0; i < 60 && (i == 0 || QApplication::focusWidget() != first); ++i) QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+        EXPECT_FALSE(form.touched()) << formName(kind).toStdString();
+    }
+}
+
 TEST_F(FormsTest, AnEntryThatGoesWhileItIsEditedTakesNothingTypedWithIt)
 {
     const auto all = entries();

@@ -87,7 +87,9 @@ void MaterialField::setMaterial(std::string_view name)
 {
     leftOut_ = name.empty();
     const std::string_view text = leftOut_ ? std::string_view{usual_} : name;
-    edit_->setText(materialText(text));
+    const QString words = materialText(text);
+    list_->setCurrentIndex(list_->findText(words)); // else the list would find it when the line is left, and call that a choice
+    edit_->setText(words);
     edit_->setCursorPosition(0);
 }
 
