@@ -8084,17 +8084,17 @@ Rückgabewerte: 0 getan; 1 die Arbeit misslang (Platte voll; FILE fehlt, beschä
     <message>
         <source>nothing fits</source>
         <comment>beside the feeding button: under the rim of the tray</comment>
-        <translation>nichts passt mehr</translation>
+        <translation>voll</translation>
     </message>
     <message>
         <source>no more fits</source>
         <comment>beside the feeding button: under the rim of the tray</comment>
-        <translation>mehr passt nicht</translation>
+        <translation>dann voll</translation>
     </message>
     <message>
         <source>Feed %1 today</source>
         <comment>a button: what is borne today, less than usual</comment>
-        <translation>Heute %1 füttern</translation>
+        <translation>heute %1</translation>
     </message>
     <message>
         <source>could take %1 today</source>

@@ -68,7 +68,7 @@ TEST(Reckon, WhatIsThrownInAHelpingThreadReachesTheCaller)
     }
     Options options;
     options.asOf = made.asOf;
-    options.members = 32;
+    options.members = 64;
     options.threads = 2;
     const auto caller = std::this_thread::get_id();
     std::atomic<bool> thrown{false};

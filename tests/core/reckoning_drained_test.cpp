@@ -35,7 +35,7 @@ TEST(Drained, TheEstimateHoldsWhatAFlushPours)
     const tests::MadeUp made = tests::makeHousehold(0x9a7d, 2, {}, {}, 400);
     Options options;
     options.asOf = made.asOf;
-    options.members = 48;
+    options.members = 64;
     const auto without = reckon(made.entries, options);
     journal::Entries flushed = made.entries;
     journal::Flush flush;

@@ -58,7 +58,7 @@ ClockCard::ClockCard(household::Household& household, Background& background, QW
 {
     setObjectName(QStringLiteral("clockCard"));
     ui::setAccess(this, tr("Next step of each stack"));
-    column()->addWidget(ui::makeLabel(tr("Next tray to be added or lifted, and what would bring it forward"), ui::TextRole::section, this));
+    column()->addWidget(ui::makeLabel(tr("Next tray to be added or lifted, and what would bring it forward"), ui::TextRole::section, this, true));
     column()->addWidget(body_);
     column()->addStretch(1);
 }
