@@ -65,8 +65,10 @@ DueList::DueList(household::Household& household, const ui::Theme& theme, QWidge
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->viewport()->setAutoFillBackground(false);
     list_->setAutoFillBackground(false);
-    nothing_->setContentsMargins(4, 0, 18, 0);
-    column->addWidget(nothing_);
+    auto* beside = new QHBoxLayout; // a label under a style sheet keeps no margins of its own
+    beside->setContentsMargins(4, 0, 18, 0);
+    beside->addWidget(nothing_);
+    column->addLayout(beside);
     column->addWidget(scroll, 1);
     // Also when the list grows or the window does. Queued: a line that asks for more while it is being scrolled to must not be laid out within that.
     connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, this, &DueList::makeMoreIfNear, Qt::QueuedConnection);
